@@ -1,0 +1,151 @@
+namespace GlowMix.Optics.Slab;
+
+/// <summary>Where light of one wavelength goes in a stack of layers over a Lambertian floor. Immutable.</summary>
+/// <remarks>
+/// Azimuth-averaged discrete ordinates. Solved once over a black floor; a floor of reflectance ρ sends up ρ / (1 − ρ B) of the
+/// light that first meets it, B being the share of the floor source that comes back.
+/// </remarks>
+public sealed class SlabSolution
+{
+    private readonly StackTransfer transfer;
+    private readonly UnitSource floor;
+    private readonly UnitSource sky;
+
+    private SlabSolution(StackTransfer transfer, double floorReflectance)
+    {
+        this.transfer = transfer;
+        FloorReflectance = floorReflectance;
+        var floorLight = NewLight(transfer);
+        var skyLight = NewLight(transfer);
+        floor = new UnitSource(transfer, transfer.SolveFloor(floorLight), floorLight);
+        sky = new UnitSource(transfer, transfer.SolveSky(skyLight), skyLight);
+    }
+
+    /// <summary>Reflectance of the floor, inside the resin.</summary>
+    public double FloorReflectance { get; }
+
+    /// <summary>Unit Lambertian flux sent up at the floor, inside the resin.</summary>
+    public SourceFate FromFloor => floor.Over(floor, FloorReflectance);
+
+    /// <summary>Unit Lambertian flux on the face, from the air.</summary>
+    public SourceFate FromSky => sky.Over(floor, FloorReflectance);
+
+    /// <summary>Solves a stack.</summary>
+    /// <param name="stack">The layers.</param>
+    /// <param name="floorReflectance">0 to 1, as the resin sees the floor.</param>
+    /// <param name="nodes">Directions in the escape cone and as many beyond.</param>
+    public static SlabSolution Of(
+        LayerStack stack,
+        double floorReflectance = 0,
+        int nodes = StreamQuadrature.StandardNodes
+    )
+    {
+        ArgumentNullException.ThrowIfNull(stack);
+        if (!(floorReflectance is >= 0 and <= 1))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(floorReflectance),
+                floorReflectance,
+                "A floor's reflectance must be 0 to 1."
+            );
+        }
+        var quadrature = StreamQuadrature.For(stack.Index, nodes);
+        var transfer = new StackTransfer(quadrature.Count);
+        transfer.Begin(quadrature);
+        foreach (var layer in stack.Layers)
+        {
+            var modes = new LayerModes(quadrature.Count);
+            modes.Solve(layer.Medium, quadrature);
+            transfer.Add(modes, layer.DepthMm);
+        }
+        transfer.Join();
+        return new SlabSolution(transfer, floorReflectance);
+    }
+
+    /// <summary>Share of an isotropic emitter's light, at a height in a layer, that leaves through the face.</summary>
+    /// <param name="layer">Index from the floor upwards.</param>
+    /// <param name="heightMm">Height above the layer's lower face.</param>
+    /// <remarks>By reciprocity: fluence under unit Lambertian light from the air over 4 n².</remarks>
+    public double EscapeShare(int layer, double heightMm) =>
+        FromSky.Fluence(layer, heightMm) / (4 * transfer.Quadrature.Index * transfer.Quadrature.Index);
+
+    /// <summary>The same, found by following the light of a thin emitting cell of a scattering layer.</summary>
+    /// <param name="layer">Index from the floor upwards; must scatter.</param>
+    /// <param name="fromMm">Lower edge of the cell above the layer's lower face.</param>
+    /// <param name="toMm">Upper edge.</param>
+    public SourceShares OfEmittingCell(int layer, double fromMm, double toMm)
+    {
+        if (!transfer.Layer(layer).Modes.Scatters)
+        {
+            throw new ArgumentException("An emitting cell lies in a layer that scatters.", nameof(layer));
+        }
+        var shares = transfer.SolveCell(layer, fromMm, toMm, NewLight(transfer));
+        double up = FloorReflectance * shares.Floor / (1 - (FloorReflectance * floor.Shares.Floor));
+        return new SourceShares(
+            shares.Escaped + (up * floor.Shares.Escaped),
+            (shares.Floor + (up * floor.Shares.Floor)) * (1 - FloorReflectance)
+        );
+    }
+
+    internal static LayerLight[] NewLight(StackTransfer transfer)
+    {
+        var light = new LayerLight[transfer.Count];
+        for (int i = 0; i < light.Length; i++)
+        {
+            light[i] = new LayerLight(transfer.Quadrature.Count);
+        }
+        return light;
+    }
+
+    private sealed class UnitSource
+    {
+        private readonly StackTransfer transfer;
+        private readonly LayerLight[] light;
+        private readonly double[] absorbed;
+
+        public UnitSource(StackTransfer transfer, SourceShares shares, LayerLight[] light)
+        {
+            this.transfer = transfer;
+            this.light = light;
+            Shares = shares;
+            absorbed = new double[light.Length];
+            for (int i = 0; i < light.Length; i++)
+            {
+                absorbed[i] = transfer.Layer(i).Absorbed(light[i]);
+                transfer.Layer(i).PrepareFluence(light[i]);
+            }
+        }
+
+        public SourceShares Shares { get; }
+
+        public SourceFate Over(UnitSource floor, double reflectance)
+        {
+            double up = reflectance * Shares.Floor / (1 - (reflectance * floor.Shares.Floor));
+            var inLayers = new double[absorbed.Length];
+            for (int i = 0; i < inLayers.Length; i++)
+            {
+                inLayers[i] = absorbed[i] + (up * floor.absorbed[i]);
+            }
+            return new SourceFate(
+                Shares.Escaped + (up * floor.Shares.Escaped),
+                (1 - reflectance) * (Shares.Floor + (up * floor.Shares.Floor)),
+                inLayers,
+                (layer, heightMm) => FluenceAt(layer, heightMm) + (up * floor.FluenceAt(layer, heightMm))
+            );
+        }
+
+        private double FluenceAt(int layer, double heightMm)
+        {
+            var operators = transfer.Layer(layer);
+            if (!(heightMm >= 0 && heightMm <= operators.DepthMm))
+            {
+                throw new ArgumentOutOfRangeException(
+                    nameof(heightMm),
+                    heightMm,
+                    $"A height in layer {layer} is 0 to {operators.DepthMm} mm."
+                );
+            }
+            return operators.Fluence(light[layer], heightMm);
+        }
+    }
+}
