@@ -54,6 +54,10 @@ public sealed class Spectrum
         return sum * WavelengthGrid.StepNm;
     }
 
+    /// <summary>Integral over wavelength of the product with a weight, in the unit of the product times nm.</summary>
+    public double IntegralOverNm(Spectrum weight) =>
+        DotProduct.Of(samples, weight.samples) * WavelengthGrid.StepNm;
+
     /// <summary>Each sample through a function.</summary>
     public Spectrum Select(Func<double, double> map) => FromIndex(i => map(samples[i]));
 
