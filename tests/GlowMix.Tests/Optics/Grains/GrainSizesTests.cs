@@ -1,0 +1,54 @@
+using GlowMix.Optics.Grains;
+
+namespace GlowMix.Tests.Optics.Grains;
+
+public class GrainSizesTests
+{
+    // A log-normal's moments: ⟨d^p⟩ = median^p exp(p² ln²gsd / 2). ⟨1/d⟩ is the surface of the grains.
+    [Theory]
+    [InlineData(1.2, -1, 1e-4)]
+    [InlineData(1.5, -1, 5e-4)]
+    [InlineData(1.5, 1, 5e-4)]
+    [InlineData(2.0, -1, 2e-3)]
+    public void Forty_sizes_have_the_mean_surface_of_the_distribution(
+        double deviation,
+        int power,
+        double tolerance
+    )
+    {
+        SizeNodes nodes = GrainSizes.ByMass(40, deviation).Nodes(40);
+
+        double mean = nodes
+            .DiametersUm.Zip(nodes.MassShares, (d, share) => share * Math.Pow(d / 40, power))
+            .Sum();
+        double expected = Math.Exp(Math.Pow(Math.Log(deviation) * power, 2) / 2);
+        Assert.Equal(1, mean / expected, tolerance);
+    }
+
+    [Fact]
+    public void Sizes_rise_and_their_shares_make_one_with_half_below_the_median()
+    {
+        SizeNodes nodes = GrainSizes.ByMass(25, 1.4).Nodes(40);
+
+        Assert.Equal(nodes.DiametersUm.Order(), nodes.DiametersUm);
+        Assert.Equal(1, nodes.MassShares.Sum(), 1e-14);
+        Assert.Equal(
+            0.5,
+            nodes.DiametersUm.Zip(nodes.MassShares).Where(s => s.First < 25).Sum(s => s.Second),
+            1e-14
+        );
+    }
+
+    [Fact]
+    public void Grains_all_alike_are_one_size() =>
+        Assert.Equal([30.0], GrainSizes.ByMass(30, 1).Nodes(40).DiametersUm);
+
+    [Theory]
+    [InlineData(0.09, 1.5)]
+    [InlineData(201, 1.5)]
+    [InlineData(double.NaN, 1.5)]
+    [InlineData(40, 0.99)]
+    [InlineData(40, 2.6)]
+    public void Sizes_that_no_pigment_has_are_refused(double medianUm, double deviation) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => GrainSizes.ByMass(medianUm, deviation));
+}
