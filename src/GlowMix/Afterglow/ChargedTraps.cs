@@ -1,0 +1,140 @@
+namespace GlowMix.Afterglow;
+
+/// <summary>The traps of a piece when the light has just gone off, and the darkness before them. Immutable.</summary>
+public sealed class ChargedTraps
+{
+    private readonly TrapLadder ladder;
+    private readonly ChargeStep? lastLit;
+    private readonly DarkSchedule darkness;
+
+    internal ChargedTraps(
+        TrapLadder ladder,
+        TrapProfile start,
+        TrapProfile lightsOut,
+        ChargeStep? lastLit,
+        DarkSchedule darkness
+    )
+    {
+        this.ladder = ladder;
+        this.lastLit = lastLit;
+        this.darkness = darkness;
+        Start = start;
+        LightsOut = lightsOut;
+    }
+
+    /// <summary>The traps before the first step.</summary>
+    public TrapProfile Start { get; }
+
+    /// <summary>The traps at the end of the last lit step, time 0 of the glow; those of <see cref="Start"/> if none is lit.</summary>
+    public TrapProfile LightsOut { get; }
+
+    /// <summary>Traps filled of all traps over the whole depth when the light goes off, %.</summary>
+    /// <param name="pigmentMm">Pigment that each depth stands for, mm; any common factor.</param>
+    public double CapacityFilledPercent(ReadOnlySpan<double> pigmentMm) =>
+        LightsOut.FilledPercent(ladder, pigmentMm);
+
+    /// <summary>Traps filled of all traps at one depth when the light goes off, %.</summary>
+    public double CapacityFilledPercentAt(int node) => LightsOut.FilledPercentAt(node, ladder);
+
+    /// <summary>The luminance in the dark, from now on.</summary>
+    /// <param name="mcdM2PerPhotonPerSMm3">
+    /// What one photon emitted per second and mm³ of pigment at each depth adds to the luminance, mcd/m²: quadrature weight,
+    /// volume fraction, yield, escape and eye together. Photopic or scotopic.
+    /// </param>
+    public GlowCurve Glow(ReadOnlySpan<double> mcdM2PerPhotonPerSMm3) =>
+        new(darkness, TrappedByRung(LightsOut, mcdM2PerPhotonPerSMm3));
+
+    /// <summary>
+    /// Minutes under the light of the last lit step alone, from <see cref="Start"/>, until the luminance 10 minutes after it is
+    /// 90 % of what it becomes without end; 0 if it is so from the start, null if there is nothing to charge with.
+    /// </summary>
+    /// <param name="mcdM2PerPhotonPerSMm3">As for <see cref="Glow"/>.</param>
+    public double? ChargeMinutesTo90Percent(ReadOnlySpan<double> mcdM2PerPhotonPerSMm3)
+    {
+        const double wantedShare = 0.9;
+        const double glowMinutes = 10;
+        CheckWeights(mcdM2PerPhotonPerSMm3);
+        if (lastLit is null)
+        {
+            return null;
+        }
+
+        // The luminance is a sum over rungs and depths of c (settled + (start − settled) exp(−turnover t)).
+        double[] share = darkness.EmittedSharePerS(glowMinutes * DarkSchedule.SecondsPerMinute);
+        TrapRates rates = ladder.RatesAt(lastLit.TemperatureC);
+        var turnoverPerS = new double[LightsOut.NodeCount * TrapLadder.RungCount];
+        var missing = new double[turnoverPerS.Length];
+        double endless = 0;
+        for (int i = 0; i < turnoverPerS.Length; i++)
+        {
+            (int node, int rung) = Math.DivRem(i, TrapLadder.RungCount);
+            double luminance = mcdM2PerPhotonPerSMm3[node] * ladder.TrapsPerMm3[rung] * share[rung];
+            FillStep second = rates.Step(rung, lastLit.AbsorbedPerSMm3[node], seconds: 1);
+            turnoverPerS[i] = second.Exponent;
+            missing[i] = luminance * (second.FixedPoint() - Start.At(node)[rung]);
+            endless += luminance * second.FixedPoint();
+        }
+        if (!(endless > 0))
+        {
+            return null;
+        }
+        double Short(double seconds)
+        {
+            double sum = 0;
+            for (int i = 0; i < missing.Length; i++)
+            {
+                sum += missing[i] * Math.Exp(-turnoverPerS[i] * seconds);
+            }
+            return (sum / endless) - (1 - wantedShare);
+        }
+        if (Short(0) <= 0)
+        {
+            return 0;
+        }
+
+        // Steps of a factor 2 find the first crossing; only a start from another light's day could cross more than once.
+        double upS = 1;
+        while (Short(upS) > 0)
+        {
+            upS *= 2;
+        }
+        double seconds =
+            upS == 1
+                ? BracketedRoot.Find(Short, 0, 1, tolerance: 1e-12)
+                : Math.Exp(
+                    BracketedRoot.Find(
+                        x => Short(Math.Exp(x)),
+                        Math.Log(upS / 2),
+                        Math.Log(upS),
+                        tolerance: 1e-12
+                    )
+                );
+        return seconds / DarkSchedule.SecondsPerMinute;
+    }
+
+    // Filled traps of each rung over all depths, in mcd/m² times s.
+    private double[] TrappedByRung(TrapProfile profile, ReadOnlySpan<double> weights)
+    {
+        CheckWeights(weights);
+        var trapped = new double[TrapLadder.RungCount];
+        for (int node = 0; node < profile.NodeCount; node++)
+        {
+            ReadOnlySpan<double> filled = profile.At(node);
+            for (int k = 0; k < trapped.Length; k++)
+            {
+                trapped[k] += weights[node] * filled[k];
+            }
+        }
+        for (int k = 0; k < trapped.Length; k++)
+        {
+            trapped[k] *= ladder.TrapsPerMm3[k];
+        }
+        return trapped;
+    }
+
+    private void CheckWeights(ReadOnlySpan<double> weights)
+    {
+        Demand.Length(weights.Length, LightsOut.NodeCount, nameof(weights));
+        Demand.NoneNegative(weights, nameof(weights), "mcd/m²");
+    }
+}
