@@ -34,10 +34,11 @@ public readonly record struct NumberRange
     public bool Contains(double number) =>
         double.IsFinite(number) && (LeastIsOutside ? number > Least : number >= Least) && number <= Most;
 
-    /// <summary>'0 to 80', 'above 0, up to 500', 'above 0', '0 or more', 'any number'.</summary>
+    /// <summary>'0 to 80', 'above 0, up to 500', 'above 0', '0 or more', '1', 'any number'.</summary>
     public override string ToString() =>
         (double.IsFinite(Least), double.IsFinite(Most), LeastIsOutside) switch
         {
+            (true, true, false) when Least == Most => Write(Least),
             (true, true, false) => $"{Write(Least)} to {Write(Most)}",
             (true, true, true) => $"above {Write(Least)}, up to {Write(Most)}",
             (true, false, true) => $"above {Write(Least)}",
