@@ -59,6 +59,8 @@ internal static class CellSource
         {
             double k = modes.Rates[j];
             double coupling = modes.Coupling[j] * modes.Coupling[j];
+            double sinhOverRate = k * depth < SmallRate ? depth : Math.Sinh(k * depth) / k;
+            bool facesMatter = k * depth < 300;
             for (int a = 0; a < cells; a++)
             {
                 double low = extinction * edgesMm[a];
@@ -101,38 +103,16 @@ internal static class CellSource
         }
     }
 
-    /// <summary>
-    /// sinh(k low) sinh(k high) / (k sinh(k depth)), both means over cells, from the two ratios to sinh(k depth): their product
-    /// times sinh(k depth) / k, with the exponentials kept small.
-    /// </summary>
-    private static double SinhOverRate(
-        double k,
-        double depth,
-        double belowRatio,
-        double aboveRatio,
-        int a,
-        int b,
-        ReadOnlySpan<double> edgesMm,
-        double extinction
-    )
+    /// <summary>exp(−k distance) / 2 as the mean over two cells: layers so deep that their faces do not matter to the mode.</summary>
+    private static double FarFromFaces(double ratePerMm, ReadOnlySpan<double> edgesMm, int lower, int upper)
     {
-        double argument = k * depth;
-        if (argument < SmallRate)
-        {
-            return belowRatio * aboveRatio * depth;
-        }
-        if (argument < 300)
-        {
-            return belowRatio * aboveRatio * Math.Sinh(argument) / k;
-        }
-        // So deep that the faces do not matter: exp(−k distance) / 2k, means over both cells.
-        double lowWidth = k * extinction * (edgesMm[Math.Min(a, b) + 1] - edgesMm[Math.Min(a, b)]);
-        double highWidth = k * extinction * (edgesMm[Math.Max(a, b) + 1] - edgesMm[Math.Max(a, b)]);
-        double gap = k * extinction * (edgesMm[Math.Max(a, b)] - edgesMm[Math.Min(a, b) + 1]);
+        double lowWidth = ratePerMm * (edgesMm[lower + 1] - edgesMm[lower]);
+        double highWidth = ratePerMm * (edgesMm[upper + 1] - edgesMm[upper]);
+        double gap = ratePerMm * (edgesMm[upper] - edgesMm[lower + 1]);
         return Math.Exp(-gap)
             * LayerOperators.Expm1Of(-lowWidth)
             * LayerOperators.Expm1Of(-highWidth)
-            / (lowWidth * highWidth * 2 * k);
+            / (lowWidth * highWidth * 2);
     }
 
     /// <summary>Mean of sinh(k t) over low to high, over sinh(k depth).</summary>

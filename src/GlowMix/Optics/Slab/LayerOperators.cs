@@ -14,7 +14,8 @@ namespace GlowMix.Optics.Slab;
 /// </remarks>
 internal sealed class LayerOperators
 {
-    private const double ThinRate = 0.1;
+    /// <summary>k τ below which a mode is kept as a polynomial over the layer.</summary>
+    internal const double ThinRate = 0.1;
 
     private readonly int n;
     private readonly double[] evenRates;
@@ -236,12 +237,19 @@ internal sealed class LayerOperators
     private double ThinFluence(LayerLight inside, int j, double t)
     {
         double k = Modes.Rates[j];
-        double x = t - (OpticalDepth / 2);
-        double square = k * k * x * x;
-        double cosh = 1 + (square / 2 * (1 + (square / 12 * (1 + (square / 30)))));
-        double sinhOverRate = x * (1 + (square / 6 * (1 + (square / 20 * (1 + (square / 42))))));
+        var (cosh, sinhOverRate) = ThinMode(k, t - (OpticalDepth / 2));
         double scale = Math.Tau * Modes.Coupling[j] / Math.Cosh(k * OpticalDepth / 2);
         return scale * ((inside.Even[j] * cosh) + (inside.Odd[j] * sinhOverRate));
+    }
+
+    /// <summary>cosh(k x) and sinh(k x) / k as series, for k x well under 1.</summary>
+    internal static (double Cosh, double SinhOverRate) ThinMode(double k, double x)
+    {
+        double square = k * k * x * x;
+        return (
+            1 + (square / 2 * (1 + (square / 12 * (1 + (square / 30))))),
+            x * (1 + (square / 6 * (1 + (square / 20 * (1 + (square / 42))))))
+        );
     }
 
     /// <summary>2 H⁻¹ (rows of the mode matrix)ᵀ times half of the work vector.</summary>

@@ -1,0 +1,231 @@
+using GlowMix.Optics.Slab;
+using GlowMix.Spectra;
+
+namespace GlowMix.Optics.Pour;
+
+/// <summary>
+/// A pour solved at all wavelengths over a black floor: what its LEDs' light, light from above and its own glow do in it. Any
+/// board, LED, lamp or charge is then a sum over these numbers. Immutable.
+/// </summary>
+public sealed class PourOptics
+{
+    private readonly PourGrid grid;
+
+    private PourOptics(PourStack stack, PourGrid grid)
+    {
+        Stack = stack;
+        this.grid = grid;
+        int cells = grid.Cells.Count;
+        WholeFloor = new SourceResponse(WavelengthGrid.Count, cells);
+        Sky = new SourceResponse(WavelengthGrid.Count, cells);
+        OverPackages = grid.FirstOverPackages < 0 ? null : new SourceResponse(WavelengthGrid.Count, cells);
+        GroupFluence = new double[WavelengthGrid.Count][];
+    }
+
+    /// <summary>What was solved.</summary>
+    public PourStack Stack { get; }
+
+    /// <summary>Fine cells of the pigmented layers, from the board upwards.</summary>
+    public IReadOnlyList<PourCell> Cells => grid.Cells;
+
+    /// <summary>Unit flux up at the packages' tops, in what lies over them; null where the packages stay in air.</summary>
+    internal SourceResponse? OverPackages { get; }
+
+    /// <summary>Unit flux up at the board, in the whole pour.</summary>
+    internal SourceResponse WholeFloor { get; }
+
+    /// <summary>Unit flux from the air, in the whole pour.</summary>
+    internal SourceResponse Sky { get; }
+
+    /// <summary>
+    /// Mean fluence in a group of cells (column) per photon that another (row) sends out, over a black floor; null at wavelengths
+    /// where no pigment emits.
+    /// </summary>
+    internal double[]?[] GroupFluence { get; }
+
+    internal PourGrid Grid => grid;
+
+    /// <summary>Absorption by pigment in the layer of a cell, per mm of layer.</summary>
+    internal double PigmentAbsorptionPerMm(int layer, int wavelength)
+    {
+        var l = Stack.Layers[layer];
+        return l.VolumeFraction * l.Grains!.AbsorptionPerMm[wavelength];
+    }
+
+    /// <summary>Solves a pour.</summary>
+    /// <param name="stack">Resin, layers, package height.</param>
+    /// <param name="withGlow">False leaves out what only pigment's own light needs.</param>
+    public static PourOptics Of(PourStack stack, bool withGlow = true)
+    {
+        ArgumentNullException.ThrowIfNull(stack);
+        var grid = new PourGrid(stack);
+        var optics = new PourOptics(stack, grid);
+        var bench = new Bench(optics);
+        for (int i = 0; i < WavelengthGrid.Count; i++)
+        {
+            bench.SolveAt(i, withGlow && optics.GlowsAt(i));
+        }
+        return optics;
+    }
+
+    /// <summary>Re-absorption is smooth in wavelength: every second sample carries it, where anything emits.</summary>
+    private bool GlowsAt(int wavelength) =>
+        wavelength % 2 == 0
+        && Stack.Layers.Any(l => l.HasPigment && l.EmissionPerNm![wavelength] * WavelengthGrid.StepNm > 1e-4);
+
+    /// <summary>Work space for one pass over the wavelengths.</summary>
+    private sealed class Bench
+    {
+        private readonly PourOptics optics;
+        private readonly LayerModes[] modes;
+        private readonly StackTransfer transfer;
+        private readonly CellWeights?[] weights;
+        private readonly LayerLight[] light;
+
+        public Bench(PourOptics optics)
+        {
+            this.optics = optics;
+            var parts = optics.grid.Parts;
+            int nodes = optics.Stack.Resin.StreamsAt(0).Count;
+            modes = [.. optics.Stack.Layers.Select(_ => new LayerModes(nodes))];
+            transfer = new StackTransfer(nodes);
+            weights = [.. parts.Select(p => p.CellCount > 0 ? new CellWeights(nodes, p.CellCount) : null)];
+            light = [.. parts.Select(_ => new LayerLight(nodes))];
+        }
+
+        public void SolveAt(int wavelength, bool withGlow)
+        {
+            var stack = optics.Stack;
+            var parts = optics.grid.Parts;
+            var streams = stack.Resin.StreamsAt(wavelength);
+            for (int i = 0; i < modes.Length; i++)
+            {
+                modes[i].Solve(MediumOf(stack, i, wavelength), streams);
+            }
+
+            transfer.Begin(streams);
+            foreach (var part in parts)
+            {
+                transfer.Add(modes[part.Layer], part.DepthMm);
+            }
+            transfer.Join();
+            for (int i = 0; i < parts.Count; i++)
+            {
+                weights[i]?.Prepare(transfer.Layer(i), parts[i].EdgesMm);
+            }
+            Record(optics.Sky, wavelength, transfer.SolveSky(light), firstPart: 0);
+            Record(optics.WholeFloor, wavelength, transfer.SolveFloor(light), firstPart: 0);
+            if (withGlow)
+            {
+                optics.GroupFluence[wavelength] = SolveGroups();
+            }
+
+            if (optics.OverPackages is { } over)
+            {
+                int first = optics.grid.FirstOverPackages;
+                if (first > 0)
+                {
+                    transfer.Begin(streams);
+                    for (int i = first; i < parts.Count; i++)
+                    {
+                        transfer.Add(modes[parts[i].Layer], parts[i].DepthMm);
+                    }
+                    transfer.Join();
+                }
+                Record(over, wavelength, transfer.SolveFloor(light), first);
+            }
+        }
+
+        /// <summary>Keeps one source's answer. The transfer holds the parts from <paramref name="firstPart"/> upwards.</summary>
+        private void Record(SourceResponse response, int wavelength, SourceShares shares, int firstPart)
+        {
+            var stack = optics.Stack;
+            var parts = optics.grid.Parts;
+            int cells = optics.Cells.Count;
+            response.Escaped[wavelength] = shares.Escaped;
+            response.Floor[wavelength] = shares.Floor;
+            for (int i = firstPart; i < parts.Count; i++)
+            {
+                var part = parts[i];
+                var inside = light[i - firstPart];
+                double absorbed = transfer.Layer(i - firstPart).Absorbed(inside);
+                double byResin = 1;
+                if (part.CellCount > 0)
+                {
+                    var layer = stack.Layers[part.Layer];
+                    double pigment = optics.PigmentAbsorptionPerMm(part.Layer, wavelength);
+                    double resin = (1 - layer.VolumeFraction) * stack.Resin.AbsorptionPerMm[wavelength];
+                    byResin = resin > 0 ? resin / (resin + pigment) : 0;
+                    var row = response.CellFluence.AsSpan((wavelength * cells) + part.FirstCell, part.CellCount);
+                    for (int c = 0; c < row.Length; c++)
+                    {
+                        row[c] = weights[i]!.Mean(inside, c);
+                    }
+                }
+                response.Resin[wavelength] += byResin * absorbed;
+                response.Pigment[wavelength] += (1 - byResin) * absorbed;
+            }
+        }
+
+        private double[] SolveGroups()
+        {
+            var parts = optics.grid.Parts;
+            int groups = optics.grid.GroupCount;
+            var fluence = new double[groups * groups];
+            for (int p = 0; p < parts.Count; p++)
+            {
+                var part = parts[p];
+                if (part.CellCount == 0)
+                {
+                    continue;
+                }
+                int firstGroup = part.FirstCell / PourGrid.CellsPerGroup;
+                for (int g = 0; g < part.GroupEdgesMm.Length - 1; g++)
+                {
+                    transfer.SolveCell(p, part.GroupEdgesMm[g], part.GroupEdgesMm[g + 1], light);
+                    AddGroupMeans(fluence.AsSpan((firstGroup + g) * groups, groups));
+                }
+                CellSource.AddOwnFluence(
+                    transfer.Layer(p),
+                    part.GroupEdgesMm,
+                    fluence.AsSpan((firstGroup * groups) + firstGroup),
+                    groups
+                );
+            }
+            return fluence;
+        }
+
+        private void AddGroupMeans(Span<double> row)
+        {
+            var parts = optics.grid.Parts;
+            for (int q = 0; q < parts.Count; q++)
+            {
+                var part = parts[q];
+                for (int c = 0; c < part.CellCount; c++)
+                {
+                    int group = c / PourGrid.CellsPerGroup;
+                    double share =
+                        (part.EdgesMm[c + 1] - part.EdgesMm[c])
+                        / (part.GroupEdgesMm[group + 1] - part.GroupEdgesMm[group]);
+                    row[((part.FirstCell + c) / PourGrid.CellsPerGroup)] += share * weights[q]!.MeanWithOwn(light[q], c);
+                }
+            }
+        }
+
+        private static Medium MediumOf(PourStack stack, int index, int wavelength)
+        {
+            var layer = stack.Layers[index];
+            double resin = stack.Resin.AbsorptionPerMm[wavelength];
+            if (!layer.HasPigment)
+            {
+                return Medium.Clear(resin);
+            }
+            double phi = layer.VolumeFraction;
+            return new Medium(
+                ((1 - phi) * resin) + (phi * layer.Grains!.AbsorptionPerMm[wavelength]),
+                phi * layer.Grains.ScatteringPerMm[wavelength],
+                layer.Grains.Moments(wavelength)
+            );
+        }
+    }
+}

@@ -1,0 +1,18 @@
+namespace GlowMix.Optics.Pour;
+
+/// <summary>Resin and layers of a pour, from the board upwards.</summary>
+/// <param name="Resin">One resin for all layers.</param>
+/// <param name="Layers">From the board upwards, at least one.</param>
+/// <param name="PackageHeightMm">Height of the LED packages over the board; the LEDs' light starts there.</param>
+public sealed record PourStack(
+    ResinOptics Resin,
+    IReadOnlyList<PourLayer> Layers,
+    double PackageHeightMm
+)
+{
+    /// <summary>All layers together, mm.</summary>
+    public double DepthMm => Layers.Sum(l => l.DepthMm);
+
+    /// <summary>What of it lies over the packages; 0 or less where they stay in air.</summary>
+    public double DepthOverPackagesMm => DepthMm - PackageHeightMm;
+}

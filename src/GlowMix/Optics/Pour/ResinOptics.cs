@@ -1,0 +1,61 @@
+using GlowMix.Optics.Slab;
+using GlowMix.Spectra;
+
+namespace GlowMix.Optics.Pour;
+
+/// <summary>A cured resin as light meets it. Immutable; keep one and use it for every pour of that resin.</summary>
+public sealed class ResinOptics
+{
+    private readonly Lazy<StreamQuadrature[]> streams;
+
+    /// <summary>A resin.</summary>
+    /// <param name="index">Refractive index, 1 to 4.</param>
+    /// <param name="absorptionPerMm">Absorption per mm, 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside these ranges.</exception>
+    public ResinOptics(Spectrum index, Spectrum absorptionPerMm)
+    {
+        ArgumentNullException.ThrowIfNull(index);
+        ArgumentNullException.ThrowIfNull(absorptionPerMm);
+        for (int i = 0; i < WavelengthGrid.Count; i++)
+        {
+            _ = Fresnel.CriticalCosine(index[i]);
+            if (absorptionPerMm[i] < 0)
+            {
+                throw new ArgumentOutOfRangeException(
+                    nameof(absorptionPerMm),
+                    absorptionPerMm[i],
+                    $"A resin's absorption at {WavelengthGrid.NmAt(i)} nm must be 0 or more."
+                );
+            }
+        }
+        Index = index;
+        AbsorptionPerMm = absorptionPerMm;
+        streams = new(() =>
+        {
+            var sets = new StreamQuadrature[WavelengthGrid.Count];
+            for (int i = 0; i < sets.Length; i++)
+            {
+                sets[i] = StreamQuadrature.For(index[i]);
+            }
+            return sets;
+        });
+    }
+
+    /// <summary>Refractive index.</summary>
+    public Spectrum Index { get; }
+
+    /// <summary>Absorption, per mm.</summary>
+    public Spectrum AbsorptionPerMm { get; }
+
+    /// <summary>The same index without any loss.</summary>
+    public ResinOptics Lossless => new(this, Spectrum.Zero);
+
+    internal StreamQuadrature StreamsAt(int wavelength) => streams.Value[wavelength];
+
+    private ResinOptics(ResinOptics other, Spectrum absorptionPerMm)
+    {
+        Index = other.Index;
+        AbsorptionPerMm = absorptionPerMm;
+        streams = other.streams;
+    }
+}
