@@ -52,7 +52,7 @@ public sealed class GrainTable
 
     /// <summary>Legendre moments χ_0 = 1, χ_1 = g, … of the phase function: χ_l = ½∫ p(μ) P_l(μ) dμ with ½∫ p dμ = 1.</summary>
     /// <param name="wavelengthIndex">0 to 88.</param>
-    public ReadOnlySpan<double> Moments(int wavelengthIndex) => moments[wavelengthIndex];
+    public ReadOnlyMemory<double> Moments(int wavelengthIndex) => moments[wavelengthIndex];
 
     /// <summary>Averages the Lorenz–Mie series over the grains' sizes.</summary>
     /// <param name="pigmentIndex">Real refractive index of the pigment, 1 to 4.</param>

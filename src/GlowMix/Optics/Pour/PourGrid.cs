@@ -71,7 +71,14 @@ internal sealed class PourGrid
             edges[i] = (toMm - fromMm) * (1 - Math.Cos(Math.PI * i / Count)) / 2;
         }
         parts.Add(
-            new Part(layer, toMm - fromMm, overPackages, cells.Count, edges, [.. edges.Where((_, i) => i % CellsPerGroup == 0)])
+            new Part(
+                layer,
+                toMm - fromMm,
+                overPackages,
+                cells.Count,
+                edges,
+                [.. edges.Where((_, i) => i % CellsPerGroup == 0)]
+            )
         );
         for (int i = 0; i < Count; i++)
         {

@@ -156,7 +156,10 @@ public sealed class PourOptics
                     double pigment = optics.PigmentAbsorptionPerMm(part.Layer, wavelength);
                     double resin = (1 - layer.VolumeFraction) * stack.Resin.AbsorptionPerMm[wavelength];
                     byResin = resin > 0 ? resin / (resin + pigment) : 0;
-                    var row = response.CellFluence.AsSpan((wavelength * cells) + part.FirstCell, part.CellCount);
+                    var row = response.CellFluence.AsSpan(
+                        (wavelength * cells) + part.FirstCell,
+                        part.CellCount
+                    );
                     for (int c = 0; c < row.Length; c++)
                     {
                         row[c] = weights[i]!.Mean(inside, c);
@@ -207,7 +210,8 @@ public sealed class PourOptics
                     double share =
                         (part.EdgesMm[c + 1] - part.EdgesMm[c])
                         / (part.GroupEdgesMm[group + 1] - part.GroupEdgesMm[group]);
-                    row[((part.FirstCell + c) / PourGrid.CellsPerGroup)] += share * weights[q]!.MeanWithOwn(light[q], c);
+                    row[((part.FirstCell + c) / PourGrid.CellsPerGroup)] +=
+                        share * weights[q]!.MeanWithOwn(light[q], c);
                 }
             }
         }

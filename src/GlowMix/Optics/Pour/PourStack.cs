@@ -4,11 +4,7 @@ namespace GlowMix.Optics.Pour;
 /// <param name="Resin">One resin for all layers.</param>
 /// <param name="Layers">From the board upwards, at least one.</param>
 /// <param name="PackageHeightMm">Height of the LED packages over the board; the LEDs' light starts there.</param>
-public sealed record PourStack(
-    ResinOptics Resin,
-    IReadOnlyList<PourLayer> Layers,
-    double PackageHeightMm
-)
+public sealed record PourStack(ResinOptics Resin, IReadOnlyList<PourLayer> Layers, double PackageHeightMm)
 {
     /// <summary>All layers together, mm.</summary>
     public double DepthMm => Layers.Sum(l => l.DepthMm);

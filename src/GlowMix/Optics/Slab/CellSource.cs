@@ -78,16 +78,10 @@ internal static class CellSource
                     {
                         continue;
                     }
-                    double green = SinhOverRate(
-                        k,
-                        depth,
-                        below[Math.Min(a, b)],
-                        above[Math.Max(a, b)],
-                        a,
-                        b,
-                        edgesMm,
-                        extinction
-                    );
+                    // sinh(k low) sinh(k high) / (k sinh(k depth)), both as means over their cell.
+                    double green = facesMatter
+                        ? below[Math.Min(a, b)] * above[Math.Max(a, b)] * sinhOverRate
+                        : FarFromFaces(k * extinction, edgesMm, Math.Min(a, b), Math.Max(a, b)) / k;
                     result[(a * stride) + b] += coupling * green;
                     elsewhere += k * k * extinction * (edgesMm[b + 1] - edgesMm[b]) * green;
                 }

@@ -92,7 +92,8 @@ internal sealed class CellWeights(int nodes, int mostCells)
         }
     }
 
-    private static Vector256<double> Load(double[] values, int from) => Vector256.LoadUnsafe(ref values[from]);
+    private static Vector256<double> Load(double[] values, int from) =>
+        Vector256.LoadUnsafe(ref values[from]);
 
     private static void Store(double[] values, int from, Vector256<double> value) =>
         value.StoreUnsafe(ref values[from]);

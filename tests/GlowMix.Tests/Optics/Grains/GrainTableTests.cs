@@ -35,8 +35,8 @@ public class GrainTableTests
         double extinction = scattering + table.AbsorptionPerMm[wavelength];
         Assert.Equal(albedo, scattering / extinction, 1e-4);
         Assert.Equal(asymmetry, table.Asymmetry[wavelength], tolerance);
-        Assert.Equal(second, table.Moments(wavelength)[2], tolerance);
-        Assert.Equal(tenth, table.Moments(wavelength)[10], tolerance);
+        Assert.Equal(second, table.Moments(wavelength).Span[2], tolerance);
+        Assert.Equal(tenth, table.Moments(wavelength).Span[10], tolerance);
     }
 
     // Resonances leave some 0.1 % at one wavelength; over the spectrum they average out.
@@ -99,9 +99,9 @@ public class GrainTableTests
 
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
-            Assert.Equal(1, table.Moments(i)[0]);
-            Assert.Equal(table.Asymmetry[i], table.Moments(i)[1]);
-            Assert.Equal(33, table.Moments(i).Length);
+            Assert.Equal(1, table.Moments(i).Span[0]);
+            Assert.Equal(table.Asymmetry[i], table.Moments(i).Span[1]);
+            Assert.Equal(33, table.Moments(i).Span.Length);
         }
     }
 
@@ -147,7 +147,7 @@ public class GrainTableTests
         );
 
         Assert.Equal(8, table.HighestMoment);
-        Assert.Equal(Math.Pow(0.9, 8), table.Moments(0)[8], 1e-15);
+        Assert.Equal(Math.Pow(0.9, 8), table.Moments(0).Span[8], 1e-15);
     }
 
     [Fact]

@@ -1,0 +1,99 @@
+using GlowMix.Optics.Pour;
+using GlowMix.Spectra;
+
+namespace GlowMix.LitState;
+
+/// <summary>
+/// The light of LEDs under resin, followed until it is out, absorbed, or turned by the packages into a longer band. Powers are of
+/// one package; the light spreads evenly over the board.
+/// </summary>
+public sealed class LedUnderResin
+{
+    private LedUnderResin(Spectrum[] upward, Spectrum escapedWPerNm, BlueBudget budget)
+    {
+        UpwardWPerNm = upward[0] + upward[1] + upward[2];
+        EscapedWPerNm = escapedWPerNm;
+        Budget = budget;
+    }
+
+    /// <summary>All light that leaves board and packages upwards, W/nm: the source that the pour sees at its floor.</summary>
+    public Spectrum UpwardWPerNm { get; }
+
+    /// <summary>What of it leaves the piece, W/nm.</summary>
+    public Spectrum EscapedWPerNm { get; }
+
+    /// <summary>Where the die's light goes.</summary>
+    public BlueBudget Budget { get; }
+
+    /// <summary>Solves the bands one after the other: light is only ever turned into longer ones.</summary>
+    /// <param name="led">The package.</param>
+    /// <param name="pour">What lies over it.</param>
+    /// <param name="boardReflectance">As the resin sees it.</param>
+    /// <param name="landsOnPackage">Share of the light from above that lands on packages, 0 to 1.</param>
+    /// <remarks>
+    /// D_j = 1 − B (w M_jj + (1 − w) ρ), u_j = C_j p_j / D_j, C_i = s_i + w Σ_{j≠i} M_ij ∫ B u_j dλ, with B the share of a unit
+    /// floor source that the pour sends back down.
+    /// </remarks>
+    public static LedUnderResin Of(
+        LedBands led,
+        PourOptics pour,
+        Spectrum boardReflectance,
+        double landsOnPackage
+    )
+    {
+        ArgumentNullException.ThrowIfNull(led);
+        ArgumentNullException.ThrowIfNull(pour);
+        ArgumentNullException.ThrowIfNull(boardReflectance);
+        var response =
+            pour.OverPackages ?? throw new ArgumentException("The packages stay in air.", nameof(pour));
+        double w = landsOnPackage;
+        var first = FirstPass.OfBands(led, pour.Stack.Resin.Index);
+        var upward = new Spectrum[LedBands.Count];
+        var returnedW = new double[LedBands.Count];
+        for (int j = 0; j < LedBands.Count; j++)
+        {
+            double fed = first[j];
+            for (int shorter = 0; shorter < j; shorter++)
+            {
+                fed += w * led.Returned[j, shorter] * returnedW[shorter];
+            }
+            double unchanged = led.Returned[j, j];
+            var shape = led.Shapes[j];
+            upward[j] = Spectrum.FromIndex(i =>
+                fed
+                * shape[i]
+                / (1 - (response.Floor[i] * ((w * unchanged) + ((1 - w) * boardReflectance[i]))))
+            );
+            returnedW[j] = Total(upward[j], response.Floor);
+        }
+
+        var die = upward[LedBands.Die];
+        double sent = first[LedBands.Die];
+        double board = 0;
+        for (int i = 0; i < WavelengthGrid.Count; i++)
+        {
+            board += (1 - boardReflectance[i]) * response.Floor[i] * die[i];
+        }
+        var budget = new BlueBudget(
+            Escaped: Total(die, response.Escaped) / sent,
+            Pigment: Total(die, response.Pigment) / sent,
+            Resin: Total(die, response.Resin) / sent,
+            Board: (1 - w) * board * WavelengthGrid.StepNm / sent,
+            Package: w * (1 - led.Returned[LedBands.Die, LedBands.Die]) * returnedW[LedBands.Die] / sent
+        );
+        var escaped = Spectrum.FromIndex(i =>
+            response.Escaped[i] * (upward[0][i] + upward[1][i] + upward[2][i])
+        );
+        return new LedUnderResin(upward, escaped, budget);
+    }
+
+    private static double Total(Spectrum wPerNm, double[] shares)
+    {
+        double sum = 0;
+        for (int i = 0; i < shares.Length; i++)
+        {
+            sum += wPerNm[i] * shares[i];
+        }
+        return sum * WavelengthGrid.StepNm;
+    }
+}
