@@ -15,6 +15,7 @@ internal sealed class DocumentParser
     private readonly ProblemList problems;
     private readonly Parser parser;
     private int depth;
+    private long previousIndex;
 
     private DocumentParser(string text, ProblemList problems)
     {
@@ -137,13 +138,20 @@ internal sealed class DocumentParser
             items.ToImmutable(),
             isFlow,
             PlaceOf(start.Start)!.Value,
-            SpanOf(start, isFlow, items.Count > 0 ? items[^1] : null)
+            SpanOf(start, items.Count > 0 ? items[^1] : null)
         );
     }
 
     private MappingNode ParseMapping(MappingStart start)
     {
         bool isFlow = start.Style == MappingStyle.Flow;
+        // The start event of a pair without brackets of its own, '[a: 1]', has no place.
+        bool isBarePair =
+            isFlow && (start.Start.Index < previousIndex || text[(int)start.Start.Index] != '{');
+        if (isBarePair)
+        {
+            throw new RefusedException(PlaceOf(Next().Start), ProblemTexts.BarePair);
+        }
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
         var seen = new Dictionary<string, Place>();
         while (Next() is not MappingEnd)
@@ -167,7 +175,7 @@ internal sealed class DocumentParser
             entries.ToImmutable(),
             isFlow,
             PlaceOf(start.Start)!.Value,
-            SpanOf(start, isFlow, entries.Count > 0 ? entries[^1].Value : null)
+            SpanOf(start, entries.Count > 0 ? entries[^1].Value : null)
         );
     }
 
@@ -185,12 +193,19 @@ internal sealed class DocumentParser
         );
     }
 
-    // A block list or mapping ends where its last value does; the parser's end is where the next key begins.
-    private SourceSpan SpanOf(ParsingEvent start, bool isFlow, DocumentNode? last) =>
-        new((int)start.Start.Index, isFlow || last is null ? (int)parser.Current!.End.Index : last.Span.End);
+    // In brackets the end event stands on the closing one; a block ends where its last value does, as the end event of a
+    // block stands where the next key begins.
+    private SourceSpan SpanOf(ParsingEvent start, DocumentNode? last)
+    {
+        int first = (int)start.Start.Index;
+        int end = (int)parser.Current!.End.Index;
+        bool isInBrackets = first < text.Length && text[first] is '[' or '{';
+        return new(first, isInBrackets ? end + 1 : last?.Span.End ?? end);
+    }
 
     private ParsingEvent Next()
     {
+        previousIndex = parser.Current?.Start.Index ?? 0;
         if (!Advance())
         {
             throw new RefusedException(null, ProblemTexts.NotYaml("the text ends too early"));

@@ -5,6 +5,22 @@ namespace GlowMix.Documents;
 /// <summary>The words of the problems any document can have: what is wrong, what is allowed, what to write instead.</summary>
 public static class ProblemTexts
 {
+    // What the parser says of the slips people make, and what to tell them.
+    private static readonly (string Reason, string Words)[] slips =
+    [
+        (
+            "found invalid mapping",
+            "a second colon in the line, or a wrong indentation; put text with ': ' in quotes"
+        ),
+        ("Operation is not valid", "a bracket is not closed"),
+        ("did not find expected ',' or", "a bracket is not closed"),
+        ("quoted scalar, found unexpected end of stream", "a quote is not closed"),
+        ("unknown escape character", "in double quotes a backslash is written twice; or use single quotes"),
+        ("cannot start any token", "a value cannot begin with this sign; put it in quotes"),
+        ("block mapping, did not find expected key", "no 'key: value' in this line, or a wrong indentation"),
+        ("did not find expected '-' indicator", "a key beside the items of a list; check the indentation"),
+    ];
+
     /// <summary>The file is not there.</summary>
     public const string NotFound = "no such file";
 
@@ -33,6 +49,10 @@ public static class ProblemTexts
     /// <summary>A list or mapping as a key, or nothing.</summary>
     public const string KeyIsNotAWord = "a key must be a word";
 
+    /// <summary>A key with a value in square brackets.</summary>
+    public const string BarePair =
+        "a key in square brackets; write '{key: value}', or one '- key: value' a line";
+
     /// <summary>Some other failure of the system.</summary>
     public static string CannotBeRead(string reason) => $"cannot be read: {OneLine(reason)}";
 
@@ -48,15 +68,16 @@ public static class ProblemTexts
     public static string Character(char found) =>
         Invariant($"the character U+{(int)found:X4} is not allowed");
 
-    /// <summary>The YAML parser's reason.</summary>
-    public static string NotYaml(string reason) => $"not YAML: {OneLine(reason)}";
+    /// <summary>The YAML parser's reason, in plain words where it is a usual slip.</summary>
+    public static string NotYaml(string reason) => $"not YAML: {InPlainWords(reason)}";
 
     /// <summary>Too many levels.</summary>
     public static string TooDeep(int deepest) =>
         Invariant($"lists and keys stand more than {deepest} levels deep");
 
     /// <summary>The file is a list or a single value.</summary>
-    public static string RootIsNotAMapping(string what) => $"the file holds {what}; needed: keys with values";
+    public static string RootIsNotAMapping(string what) =>
+        $"the file holds {what}; needed: keys with values, one 'key: value' a line, with a blank behind the colon";
 
     /// <summary>The same key again.</summary>
     public static string DuplicateKey(string key, Place first) =>
@@ -128,6 +149,10 @@ public static class ProblemTexts
     /// <summary>'; did you mean …?', or an empty text if nothing is near.</summary>
     public static string DidYouMean(string found, IEnumerable<string> known) =>
         NearestWord.Of(found, known) is { } nearest ? $"; did you mean '{nearest}'?" : "";
+
+    private static string InPlainWords(string reason) =>
+        slips.FirstOrDefault(s => reason.Contains(s.Reason, StringComparison.Ordinal)).Words
+        ?? OneLine(reason).TrimEnd('.');
 
     private static string OneLine(string text) =>
         string.Create(

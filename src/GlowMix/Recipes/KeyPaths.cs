@@ -48,6 +48,14 @@ internal static class KeyPaths
     /// <returns>The path, or null and the reason why there is none.</returns>
     public static (string? Path, string? Problem) Resolve(MappingNode root, string path)
     {
+        // The usual case in a search: a full path of something written.
+        if (
+            Find(root, path) is not null
+            && RecipeKeys.Find(PatternOf(path)) is { Kind: not RecipeKeyKind.List }
+        )
+        {
+            return (path, null);
+        }
         var all = RecipeKeys
             .All.Where(key => key.Kind != RecipeKeyKind.List)
             .SelectMany(key => Expand(root, key.Path))

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GlowMix.Documents;
+using GlowMix.Spectra;
 
 namespace GlowMix.Recipes;
 
@@ -13,17 +14,11 @@ public sealed class SpectrumFile
     // One mistake usually repeats on every line.
     private const int MostProblems = 20;
 
-    private SpectrumFile(
-        ImmutableArray<double> wavelengthsNm,
-        ImmutableArray<double> values,
-        ImmutableArray<Problem> problems
-    ) => (WavelengthsNm, Values, Problems) = (wavelengthsNm, values, problems);
+    private SpectrumFile(TabulatedSpectrum? table, ImmutableArray<Problem> problems) =>
+        (Table, Problems) = (table, problems);
 
-    /// <summary>Rising, each once, nm; empty if there are errors.</summary>
-    public ImmutableArray<double> WavelengthsNm { get; }
-
-    /// <summary>As many, 0 or more, at least one above; relative power per nm.</summary>
-    public ImmutableArray<double> Values { get; }
+    /// <summary>Relative power per nm, 0 or more and not all 0; null if there are errors.</summary>
+    public TabulatedSpectrum? Table { get; }
 
     /// <summary>Errors and warnings in line order.</summary>
     public ImmutableArray<Problem> Problems { get; }
@@ -32,14 +27,14 @@ public sealed class SpectrumFile
 
     /// <summary>Reads what <see cref="DocumentFile.Read"/> returned.</summary>
     public static SpectrumFile Read(FileText file) =>
-        file.Problem is null ? Read(file.Text, file.Name) : new([], [], [file.Problem]);
+        file.Problem is null ? Read(file.Text, file.Name) : new(null, [file.Problem]);
 
     /// <summary>Reads a text. Never throws for what the text holds.</summary>
     public static SpectrumFile Read(string text, string name)
     {
         var problems = new ProblemList(name);
-        var wavelengthsNm = ImmutableArray.CreateBuilder<double>();
-        var values = ImmutableArray.CreateBuilder<double>();
+        var wavelengthsNm = new List<double>();
+        var values = new List<double>();
         int line = 0;
         int errors = 0;
         foreach (var content in text.AsSpan().EnumerateLines())
@@ -78,9 +73,10 @@ public sealed class SpectrumFile
         {
             CheckWhole(wavelengthsNm, values, problems);
         }
-        return problems.HasErrors
-            ? new([], [], problems.InLineOrder())
-            : new(wavelengthsNm.ToImmutable(), values.ToImmutable(), problems.InLineOrder());
+        return new(
+            problems.HasErrors ? null : TabulatedSpectrum.From([.. wavelengthsNm], [.. values]),
+            problems.InLineOrder()
+        );
     }
 
     private static ReadOnlySpan<char> WithoutComment(ReadOnlySpan<char> line)
@@ -136,18 +132,14 @@ public sealed class SpectrumFile
             : null;
     }
 
-    private static void CheckWhole(
-        ImmutableArray<double>.Builder wavelengthsNm,
-        ImmutableArray<double>.Builder values,
-        ProblemList problems
-    )
+    private static void CheckWhole(List<double> wavelengthsNm, List<double> values, ProblemList problems)
     {
         if (wavelengthsNm.Count < 2)
         {
             problems.Error(null, SpectrumTexts.TooFewRows(wavelengthsNm.Count));
             return;
         }
-        if (values.All(v => v == 0))
+        if (values.TrueForAll(v => v == 0))
         {
             problems.Error(null, SpectrumTexts.AllZero);
             return;

@@ -22,6 +22,15 @@ public class DocumentTests
     }
 
     [Theory]
+    [InlineData("a: {b: 1}  # x\n", "{b: 1}")]
+    [InlineData("a: [ [1], [] ]\n", "[ [1], [] ]")]
+    [InlineData("a: {}", "{}")]
+    [InlineData("a:\n  - 1\n  - {b: 2}   # x\n\n\nc: 1", "- 1\n  - {b: 2}")]
+    [InlineData("a: |\n  b\n\n  c\n\nd: 1", "|\n  b\n\n  c")]
+    public void The_span_of_a_value_is_what_is_written(string text, string written) =>
+        Assert.Equal(written, SourceText.Slice(text, Document.Read(text, "a.yaml").Root!["a"]!.Span));
+
+    [Theory]
     [InlineData("")]
     [InlineData("\n\n")]
     [InlineData("# only a comment\n")]
@@ -49,6 +58,22 @@ public class DocumentTests
         Assert.Null(document.Root);
         Assert.Single(document.Problems);
     }
+
+    [Theory]
+    [InlineData("a: 1\nb: c: d\n", "a.yaml:2:5: not YAML: a second colon in the line")]
+    [InlineData("a: [1, 2\nb: 3\n", "a.yaml: not YAML: a bracket is not closed")]
+    [InlineData("a: {b: 1\n", "a.yaml:2:1: not YAML: a bracket is not closed")]
+    [InlineData("a: 'open\n", "a.yaml:1:4: not YAML: a quote is not closed")]
+    [InlineData("a: @b\n", "a.yaml:1:4: not YAML: a value cannot begin with this sign")]
+    [InlineData("a: 1\nb\nc: 2\n", "a.yaml:2:1: not YAML: no 'key: value' in this line")]
+    [InlineData("a:\n  - 1\n  b: 2\n", "a.yaml:3:3: not YAML: a key beside the items of a list")]
+    [InlineData("a: \"C:\\q\"\n", "a.yaml:1:4: not YAML: in double quotes a backslash is written twice")]
+    public void The_usual_slips_are_told_in_plain_words(string text, string begin) =>
+        Assert.StartsWith(
+            begin,
+            Assert.Single(Document.Read(text, "a.yaml").Problems).ToString(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Mutated_documents_never_throw()
@@ -155,6 +180,12 @@ public class DocumentTests
     [InlineData('\u2028')]
     public void A_character_that_does_not_print_is_refused(char character) =>
         AssertOnly($"a: 1\nb: x{character}y\n", new(2, 5), ProblemTexts.Character(character));
+
+    [Theory]
+    [InlineData("a: [b: 1]\n", 5)]
+    [InlineData("{a: [{b: 1}, c: 2]}\n", 14)]
+    public void A_key_in_square_brackets_is_refused(string text, int column) =>
+        AssertOnly(text, new(1, column), ProblemTexts.BarePair);
 
     [Theory]
     [InlineData("? [a]\n: 1\n")]

@@ -58,6 +58,7 @@ public class RecipeDocumentTests
     [InlineData("board.material", "white-mask", "board:   # to do\n  material: white-mask\n")]
     [InlineData("pour.width_mm", "10", "pour: {length_mm: 500, width_mm: 10, face: up}")]
     [InlineData("mixing.vacuum_min", "10", "mixing: {vacuum_min: 10}")]
+    [InlineData("layers.layer-1.name", "glow", "layers: [{name: glow, depth_mm: 2}, {depth_mm: 3}]")]
     [InlineData("prices.resin_per_kg", "10", "prices: {resin_per_kg: 10, pigment_per_kg: 5}")]
     public void With_fills_what_is_empty_and_what_stands_on_one_line(
         string keyPath,
@@ -66,7 +67,7 @@ public class RecipeDocumentTests
     )
     {
         const string Text =
-            "format: 1\ntitle:   # none yet\nboard:   # to do\npour: {length_mm: 500, face: up}\nmixing: {}\nprices: {pigment_per_kg: 5}\n";
+            "format: 1\ntitle:   # none yet\nboard:   # to do\npour: {length_mm: 500, face: up}\nlayers: [{depth_mm: 2}, {depth_mm: 3}]\nmixing: {}\nprices: {pigment_per_kg: 5}\n";
         string changed = Sample.Read(Text).With(keyPath, value).Text;
         // The blanks before a comment are those that were there.
         Assert.Contains(expected, changed, StringComparison.Ordinal);

@@ -107,7 +107,7 @@ public class ShippedRecipesTests
             DocumentFile.Read(Path.Combine(Sample.Folder(), "measured-led.csv"))
         );
         Assert.Empty(spectrum.Problems);
-        Assert.Equal((380, 780), (spectrum.WavelengthsNm[0], spectrum.WavelengthsNm[^1]));
+        Assert.Equal((380, 780), (spectrum.Table!.FirstNm, spectrum.Table.LastNm));
     }
 
     // Figures files lie beside their recipes.

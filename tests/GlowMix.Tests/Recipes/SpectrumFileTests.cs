@@ -17,8 +17,8 @@ public class SpectrumFileTests
         string text =
             $"wavelength{separator}power\n# comment\n400{separator}0.5   # first\n\n705.5{separator}1e-1\r\n";
         var spectrum = SpectrumFile.Read(text, "s.csv");
-        Assert.Equal([400, 705.5], spectrum.WavelengthsNm);
-        Assert.Equal([0.5, 0.1], spectrum.Values);
+        Assert.Equal([400, 705.5], spectrum.Table!.WavelengthsNm);
+        Assert.Equal([0.5, 0.1], spectrum.Table.Values);
         Assert.Equal([SpectrumTexts.Coarse(305.5)], spectrum.Problems.Select(p => p.Text));
     }
 
@@ -44,7 +44,7 @@ public class SpectrumFileTests
     public void A_wrong_line_is_told_with_its_number(string text, string problem)
     {
         var spectrum = SpectrumFile.Read(text, "s.csv");
-        Assert.Empty(spectrum.WavelengthsNm);
+        Assert.Null(spectrum.Table);
         Assert.Equal($"s.csv:{problem[..1]}:1{problem[1..]}", spectrum.Problems[0].ToString());
     }
 
@@ -65,7 +65,7 @@ public class SpectrumFileTests
             [new Problem("s.csv", null, SpectrumTexts.CutOff(450, 650), Severity.Warning)],
             spectrum.Problems
         );
-        Assert.Equal(41, spectrum.Values.Length);
+        Assert.Equal(41, spectrum.Table!.Count);
     }
 
     [Fact]
