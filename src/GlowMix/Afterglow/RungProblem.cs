@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using GlowMix.Spectra;
-using MathNet.Numerics.LinearAlgebra;
-using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace GlowMix.Afterglow;
 
@@ -110,22 +108,43 @@ internal sealed class RungProblem
     // leaves only τ^−p free, and that glows).
     private double[]? AsLastTime(double[,] rows, double[] target)
     {
-        Matrix<double> all = Matrix<double>.Build.DenseOfArray(rows);
-        Vector<double> wanted = Vector<double>.Build.Dense(target);
-        Matrix<double> used = Matrix<double>.Build.DenseOfColumnVectors(lastUsed.Select(all.Column));
-        Vector<double> amounts = used.QR(QRMethod.Thin).Solve(wanted);
-        if (!amounts.ForAll(amount => amount > 0))
+        var used = new double[target.Length, lastUsed.Length];
+        for (int i = 0; i < target.Length; i++)
+        {
+            for (int j = 0; j < lastUsed.Length; j++)
+            {
+                used[i, j] = rows[i, lastUsed[j]];
+            }
+        }
+        double[]? amounts = HouseholderLeastSquares.Solve(used, [.. target]);
+        if (amounts is null || !Array.TrueForAll(amounts, amount => amount > 0))
         {
             return null;
         }
-        Vector<double> gradient = all.TransposeThisAndMultiply(wanted - (used * amounts));
         var solution = new double[Rungs];
         for (int j = 0; j < lastUsed.Length; j++)
         {
             solution[lastUsed[j]] = amounts[j];
-            gradient[lastUsed[j]] = 0;
         }
-        return gradient.ForAll(slope => slope <= 0) ? solution : null;
+        return lastUsed.Length == Rungs || NoEmptyRungWouldHelp(rows, target, solution) ? solution : null;
+    }
+
+    private static bool NoEmptyRungWouldHelp(double[,] rows, double[] target, double[] solution)
+    {
+        var slopes = new double[Rungs];
+        for (int i = 0; i < target.Length; i++)
+        {
+            double missing = target[i];
+            for (int k = 0; k < Rungs; k++)
+            {
+                missing -= rows[i, k] * solution[k];
+            }
+            for (int k = 0; k < Rungs; k++)
+            {
+                slopes[k] += rows[i, k] * missing;
+            }
+        }
+        return !Enumerable.Range(0, Rungs).Any(k => solution[k] == 0 && slopes[k] > 0);
     }
 
     private double[] Afresh(double[,] rows, double[] target)
