@@ -147,6 +147,34 @@ public class RecipeReaderTests
         Assert.Equal(ProblemKind.FileAccess, Assert.Single(document.Problems).Kind);
     }
 
+    [Fact]
+    public void A_recipe_with_lines_lost_swapped_or_spoilt_is_read_or_has_a_problem()
+    {
+        string[] junk = ["[]", "{}", "~", "-1", "1e999", "x", "[1, 2]", "{a: 1}", "|\n   z"];
+        var lines = File.ReadAllLines(Path.Combine(Sample.Folder(), "stair-edge.yaml"));
+        var random = new Random(11);
+        for (int i = 0; i < 1000; i++)
+        {
+            var spoilt = lines.ToArray();
+            for (int change = random.Next(1, 4); change > 0; change--)
+            {
+                int line = random.Next(spoilt.Length);
+                int colon = spoilt[line].IndexOf(": ", StringComparison.Ordinal);
+                spoilt[line] = random.Next(4) switch
+                {
+                    0 => "",
+                    1 => " " + spoilt[line],
+                    2 => spoilt[random.Next(spoilt.Length)],
+                    _ => colon < 0
+                        ? spoilt[line]
+                        : spoilt[line][..(colon + 2)] + junk[random.Next(junk.Length)],
+                };
+            }
+            var document = Sample.Read(string.Join('\n', spoilt));
+            Assert.Equal(document.Recipe is null, document.Problems.Any(p => p.Severity == Severity.Error));
+        }
+    }
+
     internal static void AssertProblems(string text, params string[] expected)
     {
         var document = Sample.Read(text);
