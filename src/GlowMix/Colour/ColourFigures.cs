@@ -62,7 +62,7 @@ public sealed record ColourFigures
 
     /// <summary>
     /// Luminous efficacy of the radiation inside the grid, lm per W of light; null without light. Light beyond the grid
-    /// would lower it: daylight D65 has 195 lm/W over 340 to 780 nm, 203 over 380 to 780.
+    /// would lower it: daylight D65 has 193 lm/W over 340 to 780 nm, 203 over 380 to 780.
     /// </summary>
     public double? LuminousEfficacyLmPerW { get; }
 

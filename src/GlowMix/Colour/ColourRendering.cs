@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
-
 namespace GlowMix.Colour;
 
 /// <summary>How true colours look under a lamp, against a black body or daylight of the same CCT.</summary>
 /// <remarks>
-/// CIE 13.3-1995: CIE 1960 u, v and U*V*W*, adaptation by von Kries with Judd's c and d, R = 100 − 4.6 ΔE. Test colour samples
-/// every 5 nm, linear between.
+/// CIE 13.3-1995: CIE 1960 u, v and U*V*W*, adaptation by von Kries with Judd's c and d, R = 100 − 4.6 ΔE, summed from 380 to
+/// 780 nm. Test colour samples every 5 nm, linear between.
 /// </remarks>
 public sealed class ColourRendering
 {
@@ -18,9 +16,9 @@ public sealed class ColourRendering
     /// </summary>
     public const double LargestReferenceDistance = 5.4e-3;
 
-    private readonly ImmutableArray<double> special;
+    private readonly double[] special;
 
-    private ColourRendering(ImmutableArray<double> special, double referenceDistance) =>
+    private ColourRendering(double[] special, double referenceDistance) =>
         (this.special, ReferenceDistance) = (special, referenceDistance);
 
     /// <summary>General index: mean of R1 to R8, 100 at best, below 0 at worst.</summary>
@@ -59,11 +57,19 @@ public sealed class ColourRendering
     /// <param name="cctK">The lamp's own CCT, not rounded.</param>
     internal static ColourRendering Of(ReadOnlySpan<double> samples, ObserverWeights weights, double cctK)
     {
-        Tristimulus[] lamp = weights.Rendering.Of(samples);
-        Tristimulus[] reference =
+        ColourRenderingWeights rendering = weights.Rendering;
+        return Between(
+            rendering.Of(samples),
             cctK < DaylightFromK
-                ? weights.Rendering.OfPlanckRadiator(cctK)
-                : weights.Rendering.OfDaylight(DaylightPhase.AtK(cctK));
+                ? rendering.OfPlanckRadiator(cctK)
+                : rendering.OfDaylight(DaylightPhase.AtK(cctK))
+        );
+    }
+
+    /// <param name="lamp">X, Y, Z of the lamp and of the 14 samples under it.</param>
+    /// <param name="reference">The same of the reference.</param>
+    internal static ColourRendering Between(Tristimulus[] lamp, Tristimulus[] reference)
+    {
         (double lampU, double lampV) = Uv(lamp[0]);
         (double referenceU, double referenceV) = Uv(reference[0]);
         (double lampC, double lampD) = Judd(lampU, lampV);
@@ -93,7 +99,7 @@ public sealed class ColourRendering
         double distance = Math.Sqrt(
             ((lampU - referenceU) * (lampU - referenceU)) + ((lampV - referenceV) * (lampV - referenceV))
         );
-        return new(ImmutableArray.Create(special), distance);
+        return new(special, distance);
     }
 
     private static (double U, double V) Uv(Tristimulus value)

@@ -11,6 +11,10 @@ internal sealed class ColourRenderingWeights
     /// <summary>Number of test colour samples of CIE 13.3-1995 in use.</summary>
     public const int SampleCount = 14;
 
+    // CIE 13.3-1995 sums over this range. Outside of it a lamp's table may have nothing where the reference has light.
+    private const double FirstNm = 380;
+    private const double LastNm = 780;
+
     private readonly double[] wavelengthsNm;
     private readonly double[][] x;
     private readonly double[][] y;
@@ -30,14 +34,15 @@ internal sealed class ColourRenderingWeights
         this.x = new double[SampleCount + 1][];
         this.y = new double[SampleCount + 1][];
         this.z = new double[SampleCount + 1][];
-        (this.x[0], this.y[0], this.z[0]) = (x, y, z);
+        double[] inRange = [.. wavelengthsNm.Select(nm => nm is >= FirstNm and <= LastNm ? 1.0 : 0)];
+        (this.x[0], this.y[0], this.z[0]) = (Product(x, inRange), Product(y, inRange), Product(z, inRange));
         for (int sample = 1; sample <= SampleCount; sample++)
         {
             // Column 0 is the wavelength.
             double[] radianceFactor = At(table.Spectrum(table.Names[sample]));
-            this.x[sample] = Product(x, radianceFactor);
-            this.y[sample] = Product(y, radianceFactor);
-            this.z[sample] = Product(z, radianceFactor);
+            this.x[sample] = Product(this.x[0], radianceFactor);
+            this.y[sample] = Product(this.y[0], radianceFactor);
+            this.z[sample] = Product(this.z[0], radianceFactor);
         }
         s0 = Of(At(DaylightPhase.S0));
         s1 = Of(At(DaylightPhase.S1));

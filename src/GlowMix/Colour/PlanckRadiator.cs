@@ -30,7 +30,10 @@ public static class PlanckRadiator
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or nm is not above 0.</exception>
     public static double RelativeTo560Nm(double nm, double temperatureK)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(nm);
+        if (nm is not (> 0 and < double.PositiveInfinity))
+        {
+            throw new ArgumentOutOfRangeException(nameof(nm), nm, "A wavelength must be above 0 nm.");
+        }
         CheckTemperature(temperatureK);
         double ratio = 560 / nm;
         double exponentAt560 = SecondRadiationConstantMetreKelvin / (560e-9 * temperatureK);

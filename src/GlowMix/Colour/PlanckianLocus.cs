@@ -156,6 +156,7 @@ public static class PlanckianLocus
     }
 
     /// <summary>The exact sums with their first and second derivative in ln T.</summary>
+    // Compiled for the machine at once: the sums of the table are a third of the time in code compiled ahead for any.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static Node NodeAt(double temperatureK)
     {

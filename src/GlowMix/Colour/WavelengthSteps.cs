@@ -27,9 +27,9 @@ internal static class WavelengthSteps
             steps[i - 1] += widthNm / 2;
             steps[i] += widthNm / 2;
         }
-        if (even)
+        for (int i = 0; even && i < steps.Length; i++)
         {
-            Array.Fill(steps, stepNm);
+            steps[i] = stepNm;
         }
         return steps;
     }

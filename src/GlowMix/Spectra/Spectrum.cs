@@ -81,11 +81,15 @@ public sealed class Spectrum
                 $"A spectrum has {WavelengthGrid.Count} samples, not {values.Length}."
             );
         }
-        int bad = Array.FindIndex(values, v => !double.IsFinite(v));
-        return bad < 0
-            ? new(values)
-            : throw new ArgumentException(
-                $"The sample at {WavelengthGrid.NmAt(bad)} nm is not a finite number."
-            );
+        for (int i = 0; i < values.Length; i++)
+        {
+            if (!double.IsFinite(values[i]))
+            {
+                throw new ArgumentException(
+                    $"The sample at {WavelengthGrid.NmAt(i)} nm is not a finite number."
+                );
+            }
+        }
+        return new(values);
     }
 }

@@ -73,15 +73,14 @@ public sealed class TabulatedSpectrum
     /// <param name="nm">Wavelength, nm.</param>
     public double ValueAtNm(double nm)
     {
-        int at = Array.BinarySearch(wavelengthsNm, nm);
-        if (at >= 0)
-        {
-            return values[at];
-        }
-        int after = ~at;
-        if (after == 0 || after == values.Length)
+        int after = IndexAtOrAfter(nm);
+        if (after == values.Length || (after == 0 && nm < wavelengthsNm[0]))
         {
             return 0;
+        }
+        if (wavelengthsNm[after] == nm)
+        {
+            return values[after];
         }
         double share = (nm - wavelengthsNm[after - 1]) / (wavelengthsNm[after] - wavelengthsNm[after - 1]);
         return values[after - 1] + (share * (values[after] - values[after - 1]));
@@ -111,7 +110,21 @@ public sealed class TabulatedSpectrum
     /// <summary>Index of the first sample at a wavelength or beyond it; <see cref="Count"/> where there is none.</summary>
     internal int IndexAtOrAfter(double nm)
     {
-        int at = Array.BinarySearch(wavelengthsNm, nm);
-        return at >= 0 ? at : ~at;
+        // By hand: Array.BinarySearch of doubles is compiled at each start of the program, for half a millisecond.
+        int low = 0;
+        int high = wavelengthsNm.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            if (wavelengthsNm[middle] < nm)
+            {
+                low = middle + 1;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+        return low;
     }
 }
