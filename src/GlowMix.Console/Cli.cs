@@ -1,0 +1,167 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+using GlowMix.Console.Commands;
+using GlowMix.Documents;
+
+namespace GlowMix.Console;
+
+/// <summary>The program without the process around it.</summary>
+internal static class Cli
+{
+    /// <summary>Runs a command line.</summary>
+    /// <returns>An <see cref="ExitCode"/>.</returns>
+    public static int Run(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner? runner = null)
+    {
+        try
+        {
+            int code = Invoke(Understood(args), surroundings, runner ?? new RecipeRunner());
+            surroundings.Out.Flush();
+            return code;
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Interrupted;
+        }
+        // Every file of a command is read and written under its own guard: what is left is the output itself.
+        catch (IOException e)
+        {
+            return Last(surroundings, $"the output cannot be written: {e.Message}", ExitCode.FileAccess);
+        }
+        catch (OutOfMemoryException)
+        {
+            return Last(surroundings, "there is not enough memory for this", ExitCode.Content);
+        }
+#pragma warning disable CA1031 // The last guard: a fault of the program is told in one line, never as a trace.
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            return Last(
+                surroundings,
+                $"an error in the program: {e.GetType().Name}: {e.Message} Please report it together with the files it read.",
+                ExitCode.Content
+            );
+        }
+    }
+
+    private static int Invoke(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    {
+        var root = Root(args, surroundings, runner);
+        // Response files ('@file') are off: a recipe may be called so.
+        var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction)
+        {
+            return Misunderstood(args, parsed, root, surroundings);
+        }
+        return parsed.Invoke(
+            new InvocationConfiguration
+            {
+                Output = surroundings.Out,
+                Error = surroundings.Error,
+                EnableDefaultExceptionHandler = false,
+                // Signals are the process's affair, not the command line's.
+                ProcessTerminationTimeout = null,
+            }
+        );
+    }
+
+    private static RootCommand Root(
+        IReadOnlyList<string> args,
+        Surroundings surroundings,
+        IRecipeRunner runner
+    )
+    {
+        var root = new RootCommand(
+            "Potted LED boards with and without afterglow: predicted before the pour."
+        );
+        root.Options.Clear();
+        root.Directives.Clear();
+        root.Options.Add(
+            new HelpOption("--help", "-h")
+            {
+                Description = "this help; behind a command, that of the command",
+                Action = new HelpPage(surroundings),
+                Recursive = true,
+            }
+        );
+        root.Options.Add(
+            new VersionOption("--version")
+            {
+                Description = "the version",
+                Action = new VersionLine(surroundings),
+            }
+        );
+        root.SetAction(_ => StartPage.Print(surroundings));
+        root.Add(PredictCommand.Create(args, surroundings, runner));
+        root.Add(CheckCommand.Create(args, surroundings, runner));
+        return root;
+    }
+
+    // `glowmix help` and `glowmix help predict` are what many try first.
+    private static IReadOnlyList<string> Understood(IReadOnlyList<string> args) =>
+        args switch
+        {
+            ["help"] => ["--help"],
+            ["help", var command] => [command, "--help"],
+            _ => args,
+        };
+
+    private static int Misunderstood(
+        IReadOnlyList<string> args,
+        ParseResult parsed,
+        RootCommand root,
+        Surroundings surroundings
+    )
+    {
+        var command = parsed.CommandResult.Command;
+        if (command is RootCommand)
+        {
+            surroundings.Complain(UnknownWord(args, root, surroundings));
+            surroundings.Complain("Try 'glowmix --help'.");
+            return ExitCode.Usage;
+        }
+        var told = new HashSet<string>();
+        foreach (var error in parsed.Errors)
+        {
+            if (told.Add(error.Message))
+            {
+                surroundings.Complain(error.Message.TrimEnd('.'));
+            }
+        }
+        surroundings.Complain($"Try 'glowmix {command.Name} --help'.");
+        return ExitCode.Usage;
+    }
+
+    private static string UnknownWord(IReadOnlyList<string> args, RootCommand root, Surroundings surroundings)
+    {
+        string word = args.Count > 0 ? args[0] : "";
+        if (word.StartsWith('-'))
+        {
+            return FileArguments.UnknownOption(word, root);
+        }
+        if (word.EndsWith(".yaml", StringComparison.Ordinal) || File.Exists(surroundings.FullPath(word)))
+        {
+            return $"{ProblemTexts.Quote(word)} is no command; did you mean 'glowmix predict {word}'?";
+        }
+        var known = new List<string>();
+        foreach (var command in root.Subcommands)
+        {
+            known.Add(command.Name);
+        }
+        return $"unknown command {ProblemTexts.Quote(word)}{ProblemTexts.DidYouMean(word, known)}";
+    }
+
+    private static int Last(Surroundings surroundings, string line, int code)
+    {
+        try
+        {
+            surroundings.Error.WriteLine(Texts.Letters.OneLine(line, surroundings.AsciiOnly));
+            surroundings.Error.Flush();
+        }
+        catch (IOException)
+        {
+            // Nobody is left to tell.
+        }
+        return code;
+    }
+}

@@ -1,0 +1,38 @@
+using GlowMix.Documents;
+
+namespace GlowMix.Console.Commands;
+
+/// <summary>The first key of a file tells what it is.</summary>
+internal static class FileKind
+{
+    /// <summary>First key of a recipe.</summary>
+    public const string Recipe = "format";
+
+    /// <summary>First key of a material.</summary>
+    public const string Material = "material_format";
+
+    /// <summary>First keys of files that are read.</summary>
+    public static IReadOnlyList<string> Known { get; } = [Recipe, Material];
+
+    /// <summary>The first key of a text, without reading the rest of it; null if the text does not begin with one.</summary>
+    public static string? FirstKey(string text)
+    {
+        foreach (var rawLine in text.AsSpan().EnumerateLines())
+        {
+            var line = rawLine.TrimStart('\uFEFF').Trim();
+            if (line.Length == 0 || line[0] == '#' || line is "---")
+            {
+                continue;
+            }
+            int colon = line.IndexOf(':');
+            return colon > 0 ? line[..colon].TrimEnd().ToString() : null;
+        }
+        return null;
+    }
+
+    /// <summary>What is wrong with a first key that tells no kind.</summary>
+    public static string Unknown(string? key) =>
+        key is null
+            ? $"the first key tells the kind of a file; allowed: {string.Join(", ", Known)}"
+            : $"the first key is {ProblemTexts.Quote(key)}, which tells no kind of file; allowed: {string.Join(", ", Known)}{ProblemTexts.DidYouMean(key, Known)}";
+}

@@ -1,0 +1,225 @@
+using System.CommandLine;
+using GlowMix.Console.Plots;
+using GlowMix.Console.Tables;
+using GlowMix.Console.Texts;
+using GlowMix.Documents;
+using GlowMix.Predictions;
+
+namespace GlowMix.Console.Commands;
+
+/// <summary>`glowmix predict FILE…`: what a recipe becomes.</summary>
+internal sealed class PredictCommand
+{
+    private const int SpectrumRows = 12;
+    private const int DecayRows = 14;
+
+    private readonly Option<bool> full = new("--full")
+    {
+        Description = "also the shift by cause, every assumption and every figure with its band",
+    };
+    private readonly Option<bool> plot = new("--plot")
+    {
+        Description = "also the spectrum and the decay, drawn in the terminal",
+    };
+    private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only, plots too" };
+    private readonly Option<bool> json = new("--json")
+    {
+        Description = "the figures for programs, nothing else; several files make an array",
+    };
+    private readonly Option<string> csv = new("--csv")
+    {
+        HelpName = "DIR",
+        Description = "also tables in this folder: spectra.csv, decay.csv, figures.csv",
+    };
+    private readonly Argument<string[]> files;
+    private readonly Surroundings surroundings;
+    private readonly IRecipeRunner runner;
+
+    private PredictCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    {
+        (this.surroundings, this.runner) = (surroundings, runner);
+        Command = new(
+            "predict",
+            "What a recipe becomes: its white while lit, its glow in the dark, its masses."
+        );
+        files = FileArguments.Create(Command, args, "recipe files (YAML)");
+        Command.Add(files);
+        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, json, ascii])
+        {
+            Command.Add(option);
+        }
+        csv.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: "" or ['-', ..] }])
+            {
+                result.AddError("--csv needs the name of a folder");
+            }
+        });
+        Command.Validators.Add(result =>
+        {
+            if (result.GetValue(json) && (result.GetValue(full) || result.GetValue(plot)))
+            {
+                result.AddError("--json prints every figure and nothing else; leave out --full and --plot");
+            }
+        });
+        Command.SetAction(Run);
+    }
+
+    private Command Command { get; }
+
+    /// <summary>The command with its options.</summary>
+    public static Command Create(
+        IReadOnlyList<string> args,
+        Surroundings surroundings,
+        IRecipeRunner runner
+    ) => new PredictCommand(args, surroundings, runner).Command;
+
+    private int Run(ParseResult parsed)
+    {
+        string[] names = parsed.GetValue(files) ?? [];
+        if (names.Length == 0)
+        {
+            return NoFile();
+        }
+        string? folder = parsed.GetValue(csv);
+        if (folder is not null && TwoOfOneName(names) is { } name)
+        {
+            surroundings.Complain(
+                $"two recipes are called {ProblemTexts.Quote(name)}, and the tables of one would replace those of the other; predict them one by one"
+            );
+            return ExitCode.Content;
+        }
+        int code = ExitCode.Done;
+        var predictions = new List<Prediction>();
+        foreach (string file in names)
+        {
+            surroundings.Stop.ThrowIfCancellationRequested();
+            var prediction = Predict(file, ref code);
+            if (prediction is null)
+            {
+                continue;
+            }
+            string prefix = names.Length == 1 ? "" : Path.GetFileNameWithoutExtension(file) + ".";
+            bool isWritten = folder is null || WriteTables(folder, prefix, prediction, ref code);
+            if (!parsed.GetValue(json))
+            {
+                Print(prediction, parsed, isFirst: predictions.Count == 0);
+                if (folder is not null && isWritten)
+                {
+                    surroundings
+                        .Sheet(parsed.GetValue(ascii))
+                        .Row("Tables", TableNames(folder, prefix, prediction));
+                }
+                surroundings.Out.Flush();
+            }
+            predictions.Add(prediction);
+        }
+        if (parsed.GetValue(json) && (names.Length > 1 || predictions.Count == 1))
+        {
+            surroundings.Out.Write(
+                names.Length > 1 ? PredictionJson.Array(predictions) : PredictionJson.Object(predictions[0])
+            );
+        }
+        return code;
+    }
+
+    private int NoFile()
+    {
+        var nearby = RecipesNearby.Find(surroundings);
+        surroundings.Complain(
+            nearby.Count == 0
+                ? "predict needs a recipe file; there is none in this folder or in its folder 'recipes'"
+                : "predict needs a recipe file; there are here:"
+        );
+        foreach (string recipe in nearby)
+        {
+            surroundings.Complain("  " + recipe);
+        }
+        surroundings.Complain("Try 'glowmix predict --help'.");
+        return ExitCode.Usage;
+    }
+
+    private Prediction? Predict(string file, ref int code)
+    {
+        var text = UserFile.Read(file, surroundings);
+        var outcome = text.Problem is { } unreadable
+            ? new RecipeOutcome(null, [unreadable])
+            : runner.Predict(text, UserFile.FolderOf(file, surroundings), surroundings.Stop);
+        code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
+        return outcome.Prediction;
+    }
+
+    private void Print(Prediction prediction, ParseResult parsed, bool isFirst)
+    {
+        bool plain = parsed.GetValue(ascii);
+        var sheet = surroundings.Sheet(plain);
+        if (!isFirst)
+        {
+            sheet.Blank();
+            sheet.Blank();
+        }
+        new PredictionSheet(prediction, sheet).Print(parsed.GetValue(full));
+        if (parsed.GetValue(plot))
+        {
+            Draw(PredictionPlots.Spectrum(prediction.Spectra), SpectrumRows);
+            if (prediction.Decay is { } decay)
+            {
+                Draw(PredictionPlots.Decay(decay, prediction.LimitMcdPerM2), DecayRows);
+            }
+        }
+
+        void Draw(Plot? drawing, int rows)
+        {
+            sheet.Blank();
+            if (drawing is null)
+            {
+                sheet.Paragraph("Dark: nothing to draw, it is never bright enough to be seen.");
+                return;
+            }
+            foreach (string line in drawing.Draw(surroundings.PlotColumns, rows, sheet.Style.Ascii))
+            {
+                sheet.Line(line);
+            }
+        }
+    }
+
+    private bool WriteTables(string folder, string prefix, Prediction prediction, ref int code)
+    {
+        var tables = new List<(string, string)>();
+        foreach (var (name, content) in PredictionCsv.Of(prediction))
+        {
+            tables.Add((prefix + name, content));
+        }
+        if (WrittenFiles.Write(surroundings.FullPath(folder), folder, tables) is not { } problem)
+        {
+            return true;
+        }
+        code = Math.Max(code, Problems.Tell([problem], surroundings));
+        return false;
+    }
+
+    private static string TableNames(string folder, string prefix, Prediction prediction)
+    {
+        string text = "";
+        foreach (var (name, _) in PredictionCsv.Of(prediction))
+        {
+            text += $"{(text.Length > 0 ? ", " : "")}{Path.Combine(folder, prefix + name)}";
+        }
+        return text;
+    }
+
+    private static string? TwoOfOneName(string[] files)
+    {
+        // Some systems do not tell capitals from small letters in file names.
+        var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (string file in files)
+        {
+            string name = Path.GetFileNameWithoutExtension(file);
+            if (!seen.Add(name))
+            {
+                return name;
+            }
+        }
+        return null;
+    }
+}

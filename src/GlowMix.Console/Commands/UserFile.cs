@@ -1,0 +1,31 @@
+using GlowMix.Documents;
+
+namespace GlowMix.Console.Commands;
+
+/// <summary>Reads a file that the user named, and keeps the user's words for it.</summary>
+internal static class UserFile
+{
+    /// <summary>Reads a file relative to the current folder.</summary>
+    public static FileText Read(string path, Surroundings surroundings)
+    {
+        FileText file;
+        try
+        {
+            file = DocumentFile.Read(surroundings.FullPath(path));
+        }
+        catch (ArgumentException)
+        {
+            // Not even a path: empty, or with a character that no path holds. The reader says so.
+            file = DocumentFile.Read(path);
+        }
+        return file with
+        {
+            Name = path,
+            Problem = file.Problem is null ? null : file.Problem with { File = path },
+        };
+    }
+
+    /// <summary>Full path of the folder a file lies in.</summary>
+    public static string FolderOf(string path, Surroundings surroundings) =>
+        Path.GetDirectoryName(surroundings.FullPath(path)) ?? surroundings.Folder;
+}

@@ -1,0 +1,132 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using GlowMix.Predictions;
+
+namespace GlowMix.Console.Tables;
+
+/// <summary>
+/// Predictions for programs: the figures nested by the dots of their names, unrounded; what does not exist is null.
+/// Written token by token: a serializer would cost more start-up time than all of it.
+/// </summary>
+internal static class PredictionJson
+{
+    private const string AlongStep = "along_largest_step_u_prime_v_prime";
+
+    private static readonly JsonWriterOptions options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        // Letters such as µ and ² as they are: the text is read by people too, and is not put into a web page.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>One object, with a line end.</summary>
+    public static string Object(Prediction prediction) => Write(json => WritePrediction(json, prediction));
+
+    /// <summary>An array in the order given, with a line end.</summary>
+    public static string Array(IEnumerable<Prediction> predictions) =>
+        Write(json =>
+        {
+            json.WriteStartArray();
+            foreach (var prediction in predictions)
+            {
+                WritePrediction(json, prediction);
+            }
+            json.WriteEndArray();
+        });
+
+    private static string Write(Action<Utf8JsonWriter> write)
+    {
+        var buffer = new ArrayBufferWriter<byte>(16384);
+        using (var json = new Utf8JsonWriter(buffer, options))
+        {
+            write(json);
+        }
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static void WritePrediction(Utf8JsonWriter json, Prediction prediction)
+    {
+        json.WriteStartObject();
+        json.WriteString("recipe", prediction.Recipe);
+        WriteFigures(json, prediction.Figures);
+        json.WriteStartObject("bands");
+        foreach (var (figure, band) in prediction.Bands)
+        {
+            json.WriteStartObject(figure.Name);
+            WriteNumber(json, "low", band.Low);
+            WriteNumber(json, "likely", band.Likely);
+            WriteNumber(json, "high", band.High);
+            json.WriteEndObject();
+        }
+        json.WriteEndObject();
+        json.WriteStartArray("targets");
+        json.WriteEndArray();
+        json.WriteStartArray("warnings");
+        foreach (var warning in prediction.Warnings)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", warning.Code);
+            json.WriteString("figure", warning.Figure);
+            json.WriteString("text", warning.Text);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    // Figures that share the beginning of their names stand together in the catalogue, so that a change of the beginning
+    // closes one object and opens the next.
+    private static void WriteFigures(Utf8JsonWriter json, FigureValues values)
+    {
+        string[] open = [];
+        foreach (var figure in FigureCatalogue.All)
+        {
+            string[] path = Path(figure);
+            int shared = 0;
+            while (shared < open.Length && shared < path.Length - 1 && open[shared] == path[shared])
+            {
+                shared++;
+            }
+            for (int i = open.Length; i > shared; i--)
+            {
+                json.WriteEndObject();
+            }
+            if (figure.Name == AlongStep)
+            {
+                json.WriteStartArray("along");
+                json.WriteEndArray();
+            }
+            for (int i = shared; i < path.Length - 1; i++)
+            {
+                json.WriteStartObject(path[i]);
+            }
+            open = path[..^1];
+            WriteNumber(json, path[^1], values[figure]);
+        }
+        foreach (string _ in open)
+        {
+            json.WriteEndObject();
+        }
+    }
+
+    private static string[] Path(Figure figure)
+    {
+        string[] words = figure.Family.Split('.');
+        return figure.AtMinutes is double minutes ? [.. words, FigureCatalogue.MinutesKey(minutes)] : words;
+    }
+
+    private static void WriteNumber(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is double number)
+        {
+            json.WriteNumber(name, number);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+}

@@ -1,0 +1,80 @@
+using System.Security;
+using System.Text;
+using GlowMix.Documents;
+
+namespace GlowMix.Console.Tables;
+
+/// <summary>
+/// Writes files of one folder, all or none of them: each first under another name beside its own, so that nobody ever sees
+/// half a file.
+/// </summary>
+internal static class WrittenFiles
+{
+    /// <summary>Writes the files; those of the same name are replaced.</summary>
+    /// <param name="folder">Full path; made if it is not there.</param>
+    /// <param name="folderAsNamed">The folder in the user's words, for the problem.</param>
+    /// <param name="files">Names and contents.</param>
+    /// <returns>What kept the files from being written, or null.</returns>
+    public static Problem? Write(
+        string folder,
+        string folderAsNamed,
+        IEnumerable<(string Name, string Content)> files
+    )
+    {
+        var written = new List<(string Temporary, string Final)>();
+        try
+        {
+            Directory.CreateDirectory(folder);
+            foreach (var (name, content) in files)
+            {
+                string final = Path.Combine(folder, name);
+                string temporary = $"{final}.{Environment.ProcessId}.tmp";
+                if (Directory.Exists(final))
+                {
+                    throw new IOException($"'{name}' is a directory");
+                }
+                written.Add((temporary, final));
+                File.WriteAllText(temporary, content, new UTF8Encoding(false));
+            }
+            foreach (var (temporary, final) in written)
+            {
+                File.Move(temporary, final, overwrite: true);
+            }
+            return null;
+        }
+        catch (Exception e)
+            when (e
+                    is IOException
+                        or UnauthorizedAccessException
+                        or SecurityException
+                        or NotSupportedException
+            )
+        {
+            return new(
+                folderAsNamed,
+                null,
+                $"the tables cannot be written here: {e.Message}",
+                Kind: ProblemKind.FileAccess
+            );
+        }
+        finally
+        {
+            foreach (var (temporary, _) in written)
+            {
+                Discard(temporary);
+            }
+        }
+    }
+
+    private static void Discard(string temporary)
+    {
+        try
+        {
+            File.Delete(temporary);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The write itself has failed already, and that is what the user is told.
+        }
+    }
+}

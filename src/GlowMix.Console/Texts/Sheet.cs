@@ -1,0 +1,82 @@
+namespace GlowMix.Console.Texts;
+
+/// <summary>
+/// Sets a text for people: paragraphs, and rows with a label on the left, broken at the style's width. All of the text
+/// passes <see cref="Letters"/> on its way out.
+/// </summary>
+internal sealed class Sheet(TextWriter writer, TextStyle style)
+{
+    /// <summary>Width of the labels on the left.</summary>
+    public const int LabelColumns = 11;
+
+    private const string Bold = "\e[1m";
+    private const string Faint = "\e[2m";
+    private const string Normal = "\e[0m";
+
+    /// <summary>How the text is set.</summary>
+    public TextStyle Style => style;
+
+    /// <summary>Columns right of the labels.</summary>
+    public int TextColumns => style.Columns - LabelColumns;
+
+    /// <summary>An empty line.</summary>
+    public void Blank() => writer.Write('\n');
+
+    /// <summary>A line of its own, bold.</summary>
+    public void Heading(string text) => Broken(text, "", "", Bold);
+
+    /// <summary>A paragraph, later lines further in.</summary>
+    public void Paragraph(string text, int indent = 0, int hanging = 0) =>
+        Broken(text, Spaces(indent), Spaces(indent + hanging), null);
+
+    /// <summary>A paragraph that stands back.</summary>
+    public void Aside(string text, int indent = 0) => Broken(text, Spaces(indent), Spaces(indent), Faint);
+
+    /// <summary>A label and what it says; an empty label continues the row above.</summary>
+    public void Row(string label, string text) =>
+        Broken(text, Letters.OneLine(label, style.Ascii).PadRight(LabelColumns), Spaces(LabelColumns), null);
+
+    /// <summary>A line as it stands, not broken: a row of a table or a plot.</summary>
+    public void Line(string text) => Write(Letters.OneLine(text, style.Ascii).TrimEnd(), null);
+
+    private void Broken(string text, string first, string later, string? code)
+    {
+        text = Letters.OneLine(text, style.Ascii);
+        string lead = first;
+        var words = text.AsSpan();
+        do
+        {
+            int room = Math.Max(10, style.Columns - lead.Length);
+            int end = BreakAt(words, room);
+            Write(lead + words[..end].TrimEnd().ToString(), code);
+            words = words[end..].TrimStart(' ');
+            lead = later;
+        } while (words.Length > 0);
+    }
+
+    // Behind the last blank that fits; a word longer than the line, such as a path, is left whole.
+    private static int BreakAt(ReadOnlySpan<char> words, int room)
+    {
+        if (words.Length <= room)
+        {
+            return words.Length;
+        }
+        int blank = words[..(room + 1)].LastIndexOf(' ');
+        if (blank > 0)
+        {
+            return blank;
+        }
+        int next = words.IndexOf(' ');
+        return next < 0 ? words.Length : next;
+    }
+
+    private void Write(string line, string? code)
+    {
+        bool marked = style.Emphasis && code is not null && line.Length > 0;
+        writer.Write(marked ? code : "");
+        writer.Write(line);
+        writer.Write(marked ? Normal + "\n" : "\n");
+    }
+
+    private static string Spaces(int count) => new(' ', count);
+}

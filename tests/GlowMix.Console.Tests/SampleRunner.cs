@@ -1,0 +1,22 @@
+using GlowMix.Console.Commands;
+using GlowMix.Documents;
+using GlowMix.Predictions;
+
+namespace GlowMix.Console.Tests;
+
+/// <summary>Stands in for the model: the same prediction for every recipe.</summary>
+internal sealed class SampleRunner(Prediction prediction) : IRecipeRunner
+{
+    public Exception? Fault { get; init; }
+
+    public RecipeOutcome Predict(FileText recipe, string folder, CancellationToken stop) =>
+        Fault is not null ? throw Fault
+        : Document.Read(recipe) is { Root: null } broken ? new(null, broken.Problems)
+        : new(prediction with { Recipe = recipe.Name }, []);
+
+    public IReadOnlyList<Problem> CheckRecipe(FileText recipe, string folder) =>
+        Document.Read(recipe).Problems;
+
+    public IReadOnlyList<Problem> CheckMaterial(FileText material, string folder) =>
+        Document.Read(material).Problems;
+}

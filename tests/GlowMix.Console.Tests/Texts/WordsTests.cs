@@ -1,0 +1,92 @@
+using GlowMix.Console.Texts;
+
+namespace GlowMix.Console.Tests.Texts;
+
+public sealed class WordsTests
+{
+    [Theory]
+    [InlineData(0.0039, "no tint to see")]
+    [InlineData(-0.0055, "a trace of pink")]
+    [InlineData(0.015, "slightly greenish")]
+    [InlineData(-0.0151, "clearly pinkish")]
+    [InlineData(0.0301, "more green than white")]
+    public void A_tint_has_words(double duv, string words) => Assert.Equal(words, TintWords.Of(duv));
+
+    // Chromaticities of the CIE 1931 spectral locus at 470, 490, 520, 580 and 620 nm, to three decimals (CIE 018:2019);
+    // and illuminant D65 and a magenta.
+    [Theory]
+    [InlineData(0.124, 0.058, "blue")]
+    [InlineData(0.045, 0.295, "blue-green")]
+    [InlineData(0.074, 0.834, "green")]
+    [InlineData(0.512, 0.487, "yellow")]
+    [InlineData(0.691, 0.308, "red")]
+    [InlineData(0.3127, 0.329, "white")]
+    [InlineData(0.35, 0.15, "purple")]
+    public void A_hue_has_a_word(double x, double y, string word) => Assert.Equal(word, HueWord.Of(x, y));
+
+    [Theory]
+    [InlineData(1284.0, "1300")]
+    [InlineData(99.6, "100")]
+    [InlineData(9.96, "10")]
+    [InlineData(5.04, "5")]
+    [InlineData(0.0456, "0.046")]
+    [InlineData(0.0004, "<0.001")]
+    [InlineData(0.0, "0")]
+    [InlineData(null, "none")]
+    public void Two_digits_at_most(double? value, string text) => Assert.Equal(text, Digits.Two(value));
+
+    [Theory]
+    [InlineData(0.0, "0 %")]
+    [InlineData(0.3, "under 1 %")]
+    [InlineData(81.6, "82 %")]
+    public void Percent_are_whole(double value, string text) => Assert.Equal(text, Digits.Percent(value));
+
+    [Theory]
+    [InlineData(-0.0004, "0.000")]
+    [InlineData(0.0211, "+0.021")]
+    [InlineData(-0.0012, "-0.001")]
+    public void Duv_carries_its_sign(double value, string text) => Assert.Equal(text, Digits.Duv(value));
+
+    [Theory]
+    [InlineData(179.0, "180 min")]
+    [InlineData(180.0, "3 h")]
+    [InlineData(1440.0, "24 h")]
+    public void Long_times_are_hours(double minutes, string text) => Assert.Equal(text, Duration.Of(minutes));
+
+    [Fact]
+    public void A_long_word_is_left_whole()
+    {
+        using var writer = new StringWriter { NewLine = "\n" };
+        string path = new('x', 60);
+        new Sheet(writer, new TextStyle(40)).Row("File", $"{path} and more");
+        Assert.Equal($"File       {path}\n           and more\n", writer.ToString());
+    }
+
+    [Fact]
+    public void Emphasis_is_for_terminals_that_want_it()
+    {
+        var bare = Surroundings(null);
+        Assert.False(bare.Emphasis);
+        Assert.True(Surroundings(80).Emphasis);
+        Assert.False(Surroundings(80, ("NO_COLOR", "1")).Emphasis);
+        Assert.False(Surroundings(80, ("TERM", "dumb")).Emphasis);
+    }
+
+    [Theory]
+    [InlineData("en_GB.UTF-8", false)]
+    [InlineData("de_DE.utf8", false)]
+    [InlineData("C", true)]
+    [InlineData("", false)]
+    public void The_locale_decides_on_the_letters(string lang, bool isAsciiOnly) =>
+        Assert.Equal(isAsciiOnly, Surroundings(80, ("LANG", lang)).AsciiOnly);
+
+    private static Surroundings Surroundings(int? columns, params (string Name, string Value)[] variables) =>
+        new()
+        {
+            Out = TextWriter.Null,
+            Error = TextWriter.Null,
+            Folder = ".",
+            TerminalColumns = columns,
+            Variable = name => variables.FirstOrDefault(v => v.Name == name).Value,
+        };
+}
