@@ -43,7 +43,11 @@ public sealed class ColourRendering
 
     /// <summary>Special index of one test colour sample; R9 is the saturated red.</summary>
     /// <param name="sample">1 to 14.</param>
-    public double R(int sample) => special[sample - 1];
+    /// <exception cref="ArgumentOutOfRangeException">No such sample.</exception>
+    public double R(int sample) =>
+        sample is >= 1 and <= ColourRenderingWeights.SampleCount
+            ? special[sample - 1]
+            : throw new ArgumentOutOfRangeException(nameof(sample), sample, "Samples are 1 to 14.");
 
     /// <summary>Colour rendering of a lamp.</summary>
     /// <param name="samples">The lamp's spectrum, on the grid of the weights.</param>

@@ -16,7 +16,10 @@ public readonly record struct Tristimulus(double X, double Y, double Z)
         get
         {
             double sum = X + Y + Z;
-            return sum > 0 && Y > 0 ? Colour.Chromaticity.FromXy(X / sum, Y / sum) : null;
+            // The last sum is the denominator of u, v; negative noise can turn it alone.
+            return sum > 0 && Y > 0 && X + (15 * Y) + (3 * Z) > 0
+                ? Colour.Chromaticity.FromXy(X / sum, Y / sum)
+                : null;
         }
     }
 }

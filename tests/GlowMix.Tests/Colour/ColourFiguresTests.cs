@@ -25,8 +25,19 @@ public class ColourFiguresTests
     }
 
     [Fact]
-    public void Noise_about_zero_has_no_colour() =>
+    public void Noise_about_zero_has_no_colour_or_one_that_is_a_number()
+    {
         Assert.Null(ColourFigures.Of(Spectrum.FromIndex(i => i % 2 == 0 ? -1 : 0.9)).Chromaticity);
+        Assert.Null(new Tristimulus(5, 0.1, -4.5).Chromaticity);
+        var random = new Random(3);
+        for (int i = 0; i < 2000; i++)
+        {
+            ColourFigures figures = ColourFigures.Of(Spectrum.FromIndex(_ => random.NextDouble() - 0.5));
+            Assert.True(figures.ChromaticityX is not { } x || double.IsFinite(x));
+            Assert.True(figures.Ra is not { } ra || double.IsFinite(ra));
+            Assert.True(figures.ScotopicPhotopicRatio is not { } ratio || double.IsFinite(ratio));
+        }
+    }
 
     [Theory]
     [InlineData("led_b1")]

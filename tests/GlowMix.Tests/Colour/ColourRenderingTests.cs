@@ -86,6 +86,14 @@ public class ColourRenderingTests
         }
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(15)]
+    public void There_are_samples_1_to_14(int sample) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            ColourFigures.Of(StandardIlluminants.Named("a")).Rendering!.R(sample)
+        );
+
     [Fact]
     public void A_green_glow_has_no_Ra() =>
         Assert.Null(ColourFigures.Of(Spectrum.FromNm(nm => Math.Exp(-Math.Pow((nm - 520) / 36, 2)))).Ra);

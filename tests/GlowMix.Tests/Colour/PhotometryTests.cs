@@ -47,6 +47,30 @@ public class PhotometryTests
             0.10
         );
 
+    [Theory]
+    // Gaussian bands in wavelength as afterglow pigments have, peak and width at half height in nm; lm/W of the band and
+    // S/P from sums at 1 nm, computed independently of this code.
+    [InlineData(520, 80, 415, 0.51, 2.92, 0.0051)]
+    [InlineData(490, 65, 216, 0.51, 6.16, 0.0051)]
+    [InlineData(442, 50, 26.5, 0.051, 23.2, 0.051)]
+    [InlineData(530, 90, 451, 0.51, 2.38, 0.0051)]
+    public void An_afterglow_band_has_a_high_S_P(
+        double peakNm,
+        double widthNm,
+        double efficacyLmPerW,
+        double efficacyTolerance,
+        double ratio,
+        double ratioTolerance
+    )
+    {
+        Spectrum band = Spectrum.FromNm(nm =>
+            Math.Exp(-4 * Math.Log(2) * Math.Pow((nm - peakNm) / widthNm, 2))
+        );
+        ColourFigures figures = ColourFigures.Of(band);
+        Assert.Equal(efficacyLmPerW, figures.LuminousEfficacyLmPerW!.Value, efficacyTolerance);
+        Assert.Equal(ratio, figures.ScotopicPhotopicRatio!.Value, ratioTolerance);
+    }
+
     [Fact]
     public void One_watt_at_555_nm_is_683_002_lm_and_0_402_of_1700_06_scotopic()
     {
