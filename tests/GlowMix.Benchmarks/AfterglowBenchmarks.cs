@@ -49,5 +49,5 @@ public class AfterglowBenchmarks
     public double Minutes_to_a_limit() => charged.Glow(mcdM2).MinutesUntil(0.3);
 
     [Benchmark]
-    public double? Charge_to_90_percent() => charged.ChargeMinutesTo90Percent(mcdM2);
+    public double? Charge_to_90_percent() => ChargeTime.MinutesTo90Percent([(charged, mcdM2)]);
 }

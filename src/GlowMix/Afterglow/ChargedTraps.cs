@@ -45,71 +45,35 @@ public sealed class ChargedTraps
         new(darkness, TrappedByRung(LightsOut, mcdM2PerPhotonPerSMm3));
 
     /// <summary>
-    /// Minutes under the light of the last lit step alone, from <see cref="Start"/>, until the luminance 10 minutes after it is
-    /// 90 % of what it becomes without end; 0 if it is so from the start, null if there is nothing to charge with.
+    /// The luminance some minutes after the light of the last lit step has shone alone from <see cref="Start"/>, as a sum over
+    /// rungs and depths of settled − missing × exp(−turnover × time).
     /// </summary>
     /// <param name="mcdM2PerPhotonPerSMm3">As for <see cref="Glow"/>.</param>
-    public double? ChargeMinutesTo90Percent(ReadOnlySpan<double> mcdM2PerPhotonPerSMm3)
+    /// <param name="glowMinutes">Minutes after that light.</param>
+    /// <returns>The settled sum, and the parts still missing; nothing if no step is lit.</returns>
+    internal (double SettledMcdM2, IReadOnlyList<ChargePart> Missing) Approach(
+        ReadOnlySpan<double> mcdM2PerPhotonPerSMm3,
+        double glowMinutes
+    )
     {
-        const double wantedShare = 0.9;
-        const double glowMinutes = 10;
         CheckWeights(mcdM2PerPhotonPerSMm3);
         if (lastLit is null)
         {
-            return null;
+            return (0, []);
         }
-
-        // The luminance is a sum over rungs and depths of c (settled + (start − settled) exp(−turnover t)).
         double[] share = darkness.EmittedSharePerS(glowMinutes * DarkSchedule.SecondsPerMinute);
         TrapRates rates = ladder.RatesAt(lastLit.TemperatureC);
-        var turnoverPerS = new double[LightsOut.NodeCount * TrapLadder.RungCount];
-        var missing = new double[turnoverPerS.Length];
-        double endless = 0;
-        for (int i = 0; i < turnoverPerS.Length; i++)
+        var missing = new ChargePart[LightsOut.NodeCount * TrapLadder.RungCount];
+        double settled = 0;
+        for (int i = 0; i < missing.Length; i++)
         {
             (int node, int rung) = Math.DivRem(i, TrapLadder.RungCount);
             double luminance = mcdM2PerPhotonPerSMm3[node] * ladder.TrapsPerMm3[rung] * share[rung];
             FillStep second = rates.Step(rung, lastLit.AbsorbedPerSMm3[node], seconds: 1);
-            turnoverPerS[i] = second.Exponent;
-            missing[i] = luminance * (second.FixedPoint() - Start.At(node)[rung]);
-            endless += luminance * second.FixedPoint();
+            missing[i] = new(luminance * (second.FixedPoint() - Start.At(node)[rung]), second.Exponent);
+            settled += luminance * second.FixedPoint();
         }
-        if (!(endless > 0))
-        {
-            return null;
-        }
-        double Short(double seconds)
-        {
-            double sum = 0;
-            for (int i = 0; i < missing.Length; i++)
-            {
-                sum += missing[i] * Math.Exp(-turnoverPerS[i] * seconds);
-            }
-            return (sum / endless) - (1 - wantedShare);
-        }
-        if (Short(0) <= 0)
-        {
-            return 0;
-        }
-
-        // Steps of a factor 2 find the first crossing; only a start from another light's day could cross more than once.
-        double upS = 1;
-        while (Short(upS) > 0)
-        {
-            upS *= 2;
-        }
-        double seconds =
-            upS == 1
-                ? BracketedRoot.Find(Short, 0, 1, tolerance: 1e-12)
-                : Math.Exp(
-                    BracketedRoot.Find(
-                        x => Short(Math.Exp(x)),
-                        Math.Log(upS / 2),
-                        Math.Log(upS),
-                        tolerance: 1e-12
-                    )
-                );
-        return seconds / DarkSchedule.SecondsPerMinute;
+        return (settled, missing);
     }
 
     // Filled traps of each rung over all depths, in mcd/m² times s.

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace GlowMix.Afterglow;
 
-/// <summary>Luminance against time of darkness: a sum of 13 exponentials, exact at every minute. Immutable.</summary>
+/// <summary>Luminance against time of darkness: a sum of 13 exponentials a pigment, exact at every minute. Immutable.</summary>
 public sealed class GlowCurve
 {
     /// <summary>The latest time that <see cref="MinutesUntil"/> looks at, min: 19 years.</summary>
@@ -16,14 +16,39 @@ public sealed class GlowCurve
         double[] trapped = trappedMcdSM2;
         foreach (DarkSchedule.Stretch stretch in darkness.Stretches)
         {
-            built.Add(new(stretch.StartS, stretch.EndS, stretch.Rates, trapped));
+            double[] ratesPerS = [.. Enumerable.Range(0, trapped.Length).Select(stretch.Rates.EmptyingPerS)];
+            built.Add(new(stretch.StartS, stretch.EndS, ratesPerS, trapped));
             double seconds = stretch.EndS - stretch.StartS;
-            trapped =
-            [
-                .. trapped.Select((amount, k) => amount * Math.Exp(-stretch.Rates.EmptyingPerS(k) * seconds)),
-            ];
+            trapped = [.. trapped.Select((amount, k) => amount * Math.Exp(-ratesPerS[k] * seconds))];
         }
         stretches = built.DrainToImmutable();
+    }
+
+    private GlowCurve(ImmutableArray<Stretch> stretches) => this.stretches = stretches;
+
+    /// <summary>The luminance of several pigments in one piece.</summary>
+    /// <param name="curves">At least one, all after the same programme.</param>
+    /// <exception cref="ArgumentException">None, or curves of different darkness.</exception>
+    public static GlowCurve Together(IReadOnlyList<GlowCurve> curves)
+    {
+        ArgumentNullException.ThrowIfNull(curves);
+        if (curves.Count == 0 || curves.Any(c => !c.SameStretches(curves[0])))
+        {
+            throw new ArgumentException("Curves of one piece share their darkness.", nameof(curves));
+        }
+        return curves.Count == 1
+            ? curves[0]
+            : new([
+                .. curves[0]
+                    .stretches.Select(
+                        (stretch, i) =>
+                            stretch with
+                            {
+                                RatesPerS = [.. curves.SelectMany(c => c.stretches[i].RatesPerS)],
+                                TrappedMcdSM2 = [.. curves.SelectMany(c => c.stretches[i].TrappedMcdSM2)],
+                            }
+                    ),
+            ]);
     }
 
     /// <summary>Luminance at the normal, mcd/m².</summary>
@@ -58,14 +83,20 @@ public sealed class GlowCurve
         return LongestMinutes;
     }
 
-    private sealed record Stretch(double StartS, double EndS, TrapRates Rates, double[] TrappedMcdSM2)
+    private bool SameStretches(GlowCurve other) =>
+        stretches.Length == other.stretches.Length
+        && stretches
+            .Zip(other.stretches)
+            .All(p => p.First.StartS == p.Second.StartS && p.First.EndS == p.Second.EndS);
+
+    private sealed record Stretch(double StartS, double EndS, double[] RatesPerS, double[] TrappedMcdSM2)
     {
         internal double LuminanceMcdM2(double seconds)
         {
             double sum = 0;
             for (int k = 0; k < TrappedMcdSM2.Length; k++)
             {
-                double rate = Rates.EmptyingPerS(k);
+                double rate = RatesPerS[k];
                 sum += TrappedMcdSM2[k] * rate * Math.Exp(-rate * (seconds - StartS));
             }
             return sum;

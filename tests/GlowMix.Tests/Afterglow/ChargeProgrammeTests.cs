@@ -107,7 +107,7 @@ public class ChargeProgrammeTests
         Assert.Equal(0, none.Glow().LuminanceMcdM2(1));
         Assert.Equal(0, none.Glow().MinutesUntil(0.3));
         Assert.Equal(0, none.CapacityFilledPercent(SamplePour.PigmentMm));
-        Assert.Null(none.ChargeMinutesTo90Percent(SamplePour.McdM2PerPhotonPerSMm3));
+        Assert.Null(ChargeTime.MinutesTo90Percent([(none, SamplePour.McdM2PerPhotonPerSMm3)]));
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public class ChargedTrapsTests
         );
         TrapLadder ladder = SamplePour.Ladder();
         ChargedTraps charged = programme.Charge(ladder);
-        double minutes = charged.ChargeMinutesTo90Percent(SamplePour.McdM2PerPhotonPerSMm3)!.Value;
+        double minutes = ChargeTime.MinutesTo90Percent([(charged, SamplePour.McdM2PerPhotonPerSMm3)])!.Value;
 
         double TenMinutesLater(double seconds)
         {
@@ -62,7 +62,9 @@ public class ChargedTrapsTests
         );
         Assert.Equal(
             0,
-            programme.Charge(SamplePour.Ladder()).ChargeMinutesTo90Percent(SamplePour.McdM2PerPhotonPerSMm3)
+            ChargeTime.MinutesTo90Percent([
+                (programme.Charge(SamplePour.Ladder()), SamplePour.McdM2PerPhotonPerSMm3),
+            ])
         );
     }
 
@@ -70,14 +72,16 @@ public class ChargedTrapsTests
     public void Nothing_absorbed_means_no_charging_time()
     {
         ChargedTraps charged = SamplePour.Charged(0, 5);
-        Assert.Null(charged.ChargeMinutesTo90Percent(SamplePour.McdM2PerPhotonPerSMm3));
+        Assert.Null(ChargeTime.MinutesTo90Percent([(charged, SamplePour.McdM2PerPhotonPerSMm3)]));
     }
 
     [Fact]
     public void Stronger_light_charges_sooner()
     {
         double Minutes(double lx) =>
-            SamplePour.Charged(lx, 5).ChargeMinutesTo90Percent(SamplePour.McdM2PerPhotonPerSMm3)!.Value;
+            ChargeTime
+                .MinutesTo90Percent([(SamplePour.Charged(lx, 5), SamplePour.McdM2PerPhotonPerSMm3)])!
+                .Value;
         Assert.True(Minutes(5000) < Minutes(500));
         Assert.True(Minutes(500) < Minutes(50));
     }
