@@ -1,0 +1,239 @@
+using System.Collections.Immutable;
+using GlowMix.Documents;
+using GlowMix.Materials;
+using GlowMix.Optics.Grains;
+using GlowMix.Recipes;
+using GlowMix.Spectra;
+
+namespace GlowMix.Pieces;
+
+/// <summary>Looks a recipe's materials up and fills in what it leaves open.</summary>
+public sealed class PieceAssembly
+{
+    private const double DefaultTemperatureC = 20;
+    private const double DefaultChargeMinutes = 480;
+    private const double DefaultLimitMcdPerM2 = 0.3;
+    private const double DefaultMixingTemperatureC = 23;
+    private const double DefaultWastePercent = 10;
+    private const double DefaultVacuumMin = 15;
+    private const double DensestVolumeFraction = 0.64;
+    private const string DefaultBoard = "white-mask";
+
+    private readonly Recipe recipe;
+    private readonly Shelf shelf;
+    private readonly IMaterialSource? files;
+    private readonly ProblemList problems;
+    private readonly List<Problem> ofMaterials = [];
+    private readonly List<string> takenAs = [];
+
+    private PieceAssembly(Recipe recipe, Shelf shelf, IMaterialSource? files)
+    {
+        this.recipe = recipe;
+        this.shelf = shelf;
+        this.files = files;
+        problems = new ProblemList(recipe.File);
+    }
+
+    /// <summary>Puts a piece together.</summary>
+    /// <param name="document">A recipe; one with errors gives no piece.</param>
+    /// <param name="shelf">Where materials are looked up.</param>
+    /// <param name="files">Where paths in the recipe lead, such as an LED's spectrum; null if nowhere.</param>
+    public static PieceReading Of(RecipeDocument document, Shelf shelf, IMaterialSource? files = null)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        ArgumentNullException.ThrowIfNull(shelf);
+        if (document.Recipe is not { } recipe)
+        {
+            return new(null, document.Problems);
+        }
+        var assembly = new PieceAssembly(recipe, shelf, files);
+        assembly.problems.AddRange(document.Problems);
+        var piece = assembly.Build();
+        bool failed = assembly.problems.HasErrors || assembly.ofMaterials.Exists(p => p.Severity == Severity.Error);
+        return new(failed ? null : piece, [.. assembly.problems.InLineOrder(), .. assembly.ofMaterials]);
+    }
+
+    private Piece? Build()
+    {
+        var resin = Take(shelf.Resin(recipe.ResinName), "resin");
+        var led = LedOf(recipe.Led.Source);
+        var board = Take(shelf.Board(recipe.BoardName ?? DefaultBoard), "board.material");
+        Note(recipe.BoardName is null, "white board");
+        if (recipe.CalibrationPath is not null)
+        {
+            problems.AddRange([recipe.ProblemAt("calibration", PieceTexts.CalibrationNotUsed, Severity.Warning)]);
+        }
+        foreach (var (criterion, i) in recipe.CriteriaNames.Select((name, i) => (name, i)))
+        {
+            Take(shelf.Criterion(criterion), $"criteria.{i + 1}");
+        }
+
+        double? drive = led is null ? null : DriveOf(led);
+        CheckRoom(led);
+        var layers = recipe.Layers.Select(layer => LayerOf(layer, resin)).ToImmutableArray();
+        bool glows = layers.Any(l => l?.HasPigment == true);
+        var steps = StepsOf(glows);
+        Note(glows && recipe.Darkness.LimitMcdPerM2 is null, "limit 0.3 mcd/m²");
+        Note(recipe.Led.Count is null || recipe.Pour.LengthMm is null || recipe.Pour.WidthMm is null,
+            "LED windows 5 % of the board (assumed)");
+
+        return resin is null || led is null || board is null || drive is null || steps is null || layers.Any(l => l is null)
+            ? null
+            : new Piece
+            {
+                Recipe = recipe,
+                Resin = resin,
+                Led = led,
+                DriveMa = drive.Value,
+                Board = board,
+                Count = recipe.Led.Count,
+                LengthMm = recipe.Pour.LengthMm,
+                WidthMm = recipe.Pour.WidthMm,
+                Layers = [.. layers.Select(l => l!)],
+                Start = recipe.Charge.Start ?? ChargeStart.Empty,
+                Steps = steps.Value,
+                DarknessTemperatureC = recipe.Darkness.TemperatureC ?? DefaultTemperatureC,
+                LimitMcdPerM2 = recipe.Darkness.LimitMcdPerM2 ?? DefaultLimitMcdPerM2,
+                MixingTemperatureC = recipe.Mixing.TemperatureC ?? DefaultMixingTemperatureC,
+                WastePercent = recipe.Mixing.WastePercent ?? DefaultWastePercent,
+                VacuumMin = recipe.Mixing.VacuumMin ?? DefaultVacuumMin,
+                TakenAs = [.. takenAs],
+            };
+    }
+
+    private Led? LedOf(LedSource source) =>
+        source switch
+        {
+            LedByName named => Take(shelf.Led(named.MaterialName), "led.material"),
+            _ => throw new NotSupportedException(),
+        };
+
+    private double? DriveOf(Led led)
+    {
+        double drive = recipe.Led.DriveMa ?? led.AtMa.Value;
+        Note(recipe.Led.DriveMa is null, "LEDs at rated current");
+        if (drive > led.MaxMa.Value)
+        {
+            Error("led.drive_ma", PieceTexts.OverDriven(drive, led.Name, led.MaxMa.Value));
+            return null;
+        }
+        return drive;
+    }
+
+    private void CheckRoom(Led? led)
+    {
+        if (led is null || recipe.Led.Count is not int count || recipe.Pour.LengthMm is not double length
+            || recipe.Pour.WidthMm is not double width)
+        {
+            return;
+        }
+        double packages = count * led.PackageLengthMm.Value * led.PackageWidthMm.Value;
+        if (packages > length * width)
+        {
+            Error("led.count",
+                PieceTexts.PackagesDoNotFit(count, led.PackageLengthMm.Value, led.PackageWidthMm.Value, length * width));
+        }
+    }
+
+    private PieceLayer? LayerOf(RecipeLayer layer, Resin? resin)
+    {
+        if (layer.PigmentName is null)
+        {
+            return new(layer.Name, layer.DepthMm, null, 0, 0, 0, 1);
+        }
+        var pigment = Take(shelf.Pigment(layer.PigmentName), $"layers.{layer.Name}.pigment");
+        if (pigment is null || resin is null)
+        {
+            return null;
+        }
+        double loading = layer.LoadingPercent ?? 0;
+        double phi = VolumeFraction.FromMass(
+            loading / 100,
+            pigment.DensityGPerCm3.Value,
+            resin.DensityMixGPerCm3.Value
+        );
+        if (phi > DensestVolumeFraction)
+        {
+            Error($"layers.{layer.Name}.loading_percent", PieceTexts.TooDense(100 * phi));
+            return null;
+        }
+        double median = layer.GrainMedianUm ?? pigment.GrainMedianUm.Value;
+        Note(layer.GrainMedianUm is null, $"grain {PieceTexts.Number(median)} µm");
+        return new(layer.Name, layer.DepthMm, pigment, loading, phi, median, layer.GrainGsd ?? pigment.GrainGsd.Value);
+    }
+
+    private ImmutableArray<PieceStep>? StepsOf(bool glows)
+    {
+        if (recipe.Charge.Steps.IsEmpty)
+        {
+            Note(glows, "20 °C");
+            Note(glows, "charged 8 h by its own LEDs");
+            return [new PieceStep(true, null, null, DefaultChargeMinutes, DefaultTemperatureC, "8 h by its own LEDs")];
+        }
+        Note(
+            glows && (recipe.Darkness.TemperatureC is null || recipe.Charge.Steps.Any(s => s.TemperatureC is null)),
+            "20 °C where no temperature is given"
+        );
+        var steps = recipe.Charge.Steps.Select(StepOf).ToImmutableArray();
+        return steps.Any(s => s is null) ? null : [.. steps.Select(s => s!)];
+    }
+
+    private PieceStep? StepOf(RecipeChargeStep step, int index)
+    {
+        double temperature = step.TemperatureC ?? DefaultTemperatureC;
+        string time = PieceTexts.Hours(step.Minutes);
+        if (step.LampName is null)
+        {
+            string words = step.OwnLeds ? $"{time} by its own LEDs" : $"{time} dark";
+            return new(step.OwnLeds, null, null, step.Minutes, temperature, words);
+        }
+        string path = $"charge.steps.{index + 1}";
+        var lamp = Take(shelf.Lamp(step.LampName), step.OwnLeds ? $"{path}.with" : $"{path}.light");
+        if (lamp is null)
+        {
+            return null;
+        }
+        if (step.IlluminanceLx is double && !lamp.TakesIlluminance)
+        {
+            Error($"{path}.illuminance_lx", PieceTexts.LuxOfADarkLamp(lamp.Name, lamp.LmPerW));
+            return null;
+        }
+        Spectrum light = step.IlluminanceLx is double lx
+            ? lamp.WPerM2NmAtLux(lx)
+            : lamp.WPerM2NmAtIrradiance(step.IrradianceWPerM2 ?? 0);
+        string strength = step.IlluminanceLx is double lux
+            ? $"{PieceTexts.Number(lux)} lx"
+            : $"{PieceTexts.Number(step.IrradianceWPerM2 ?? 0)} W/m²";
+        string own = step.OwnLeds ? "its own LEDs and " : "";
+        return new(
+            step.OwnLeds,
+            lamp,
+            light,
+            step.Minutes,
+            temperature,
+            $"{time} by {own}{strength} of {lamp.Name}"
+        );
+    }
+
+    private T? Take<T>(Loaded<T> loaded, string keyPath)
+        where T : Material
+    {
+        if (loaded.NotFound is { } reason)
+        {
+            Error(keyPath, reason);
+        }
+        // The same file may be named twice.
+        ofMaterials.AddRange(loaded.Problems.Except(ofMaterials));
+        return loaded.Material;
+    }
+
+    private void Error(string keyPath, string text) => problems.AddRange([recipe.ProblemAt(keyPath, text)]);
+
+    private void Note(bool isTaken, string text)
+    {
+        if (isTaken && !takenAs.Contains(text))
+        {
+            takenAs.Add(text);
+        }
+    }
+}

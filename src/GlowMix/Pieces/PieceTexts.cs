@@ -1,0 +1,35 @@
+using System.Globalization;
+
+namespace GlowMix.Pieces;
+
+/// <summary>Words for what only shows when a recipe meets its materials.</summary>
+internal static class PieceTexts
+{
+    public static string OverDriven(double driveMa, string led, double maxMa) =>
+        Say($"drive_ma is {driveMa}; allowed for {led}: above 0 to {maxMa} mA");
+
+    public static string LuxOfADarkLamp(string lamp, double lmPerW) =>
+        Say(
+            $"illuminance_lx says nothing of {lamp}, which gives {lmPerW:0.###} lm/W; write irradiance_w_m2, measured over 340 to 780 nm"
+        );
+
+    public static string PackagesDoNotFit(int count, double lengthMm, double widthMm, double areaMm2) =>
+        Say($"{count} packages of {lengthMm} × {widthMm} mm do not fit on {areaMm2:0} mm² of board");
+
+    public static string TooDense(double volumePercent) =>
+        Say($"the loading makes {volumePercent:0} % of the volume pigment; allowed: up to 64 %, grains as dense as they pack");
+
+    public static string CalibrationNotUsed => "the calibration is not used: this version has no calibrated predictions";
+
+    public static string LedContradicts(string led) =>
+        $"the return matrix of {led} turns more light than its bare spectrum holds: lower its conversion into longer bands";
+
+    public static string GrainTooLarge(string reason) => reason;
+
+    public static string Hours(double minutes) =>
+        minutes < 120 || minutes % 30 != 0 ? Say($"{minutes} min") : Say($"{minutes / 60} h");
+
+    public static string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
