@@ -44,6 +44,25 @@ public sealed class ChargedTraps
     public GlowCurve Glow(ReadOnlySpan<double> mcdM2PerPhotonPerSMm3) =>
         new(darkness, TrappedByRung(LightsOut, mcdM2PerPhotonPerSMm3));
 
+    /// <summary>Photons that traps first emit at each depth, per second and mm³ of pigment, before any yield.</summary>
+    /// <param name="minutes">Time since the last light went off, min.</param>
+    public double[] EmittedPerSMm3(double minutes)
+    {
+        double[] share = darkness.EmittedSharePerS(
+            Demand.NotNegative(minutes, nameof(minutes), "min") * DarkSchedule.SecondsPerMinute
+        );
+        var emitted = new double[LightsOut.NodeCount];
+        for (int node = 0; node < emitted.Length; node++)
+        {
+            ReadOnlySpan<double> filled = LightsOut.At(node);
+            for (int k = 0; k < share.Length; k++)
+            {
+                emitted[node] += ladder.TrapsPerMm3[k] * filled[k] * share[k];
+            }
+        }
+        return emitted;
+    }
+
     /// <summary>
     /// The luminance some minutes after the light of the last lit step has shone alone from <see cref="Start"/>, as a sum over
     /// rungs and depths of settled − missing × exp(−turnover × time).

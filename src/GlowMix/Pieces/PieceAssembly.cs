@@ -49,7 +49,8 @@ public sealed class PieceAssembly
         var assembly = new PieceAssembly(recipe, shelf, files);
         assembly.problems.AddRange(document.Problems);
         var piece = assembly.Build();
-        bool failed = assembly.problems.HasErrors || assembly.ofMaterials.Exists(p => p.Severity == Severity.Error);
+        bool failed =
+            assembly.problems.HasErrors || assembly.ofMaterials.Exists(p => p.Severity == Severity.Error);
         return new(failed ? null : piece, [.. assembly.problems.InLineOrder(), .. assembly.ofMaterials]);
     }
 
@@ -61,7 +62,9 @@ public sealed class PieceAssembly
         Note(recipe.BoardName is null, "white board");
         if (recipe.CalibrationPath is not null)
         {
-            problems.AddRange([recipe.ProblemAt("calibration", PieceTexts.CalibrationNotUsed, Severity.Warning)]);
+            problems.AddRange([
+                recipe.ProblemAt("calibration", PieceTexts.CalibrationNotUsed, Severity.Warning),
+            ]);
         }
         foreach (var (criterion, i) in recipe.CriteriaNames.Select((name, i) => (name, i)))
         {
@@ -74,10 +77,18 @@ public sealed class PieceAssembly
         bool glows = layers.Any(l => l?.HasPigment == true);
         var steps = StepsOf(glows);
         Note(glows && recipe.Darkness.LimitMcdPerM2 is null, "limit 0.3 mcd/m²");
-        Note(recipe.Led.Count is null || recipe.Pour.LengthMm is null || recipe.Pour.WidthMm is null,
-            "LED windows 5 % of the board (assumed)");
+        Note(
+            recipe.Led.Count is null || recipe.Pour.LengthMm is null || recipe.Pour.WidthMm is null,
+            "LED windows 5 % of the board (assumed)"
+        );
 
-        return resin is null || led is null || board is null || drive is null || steps is null || layers.Any(l => l is null)
+        return
+            resin is null
+            || led is null
+            || board is null
+            || drive is null
+            || steps is null
+            || layers.Any(l => l is null)
             ? null
             : new Piece
             {
@@ -122,16 +133,27 @@ public sealed class PieceAssembly
 
     private void CheckRoom(Led? led)
     {
-        if (led is null || recipe.Led.Count is not int count || recipe.Pour.LengthMm is not double length
-            || recipe.Pour.WidthMm is not double width)
+        if (
+            led is null
+            || recipe.Led.Count is not int count
+            || recipe.Pour.LengthMm is not double length
+            || recipe.Pour.WidthMm is not double width
+        )
         {
             return;
         }
         double packages = count * led.PackageLengthMm.Value * led.PackageWidthMm.Value;
         if (packages > length * width)
         {
-            Error("led.count",
-                PieceTexts.PackagesDoNotFit(count, led.PackageLengthMm.Value, led.PackageWidthMm.Value, length * width));
+            Error(
+                "led.count",
+                PieceTexts.PackagesDoNotFit(
+                    count,
+                    led.PackageLengthMm.Value,
+                    led.PackageWidthMm.Value,
+                    length * width
+                )
+            );
         }
     }
 
@@ -159,7 +181,15 @@ public sealed class PieceAssembly
         }
         double median = layer.GrainMedianUm ?? pigment.GrainMedianUm.Value;
         Note(layer.GrainMedianUm is null, $"grain {PieceTexts.Number(median)} µm");
-        return new(layer.Name, layer.DepthMm, pigment, loading, phi, median, layer.GrainGsd ?? pigment.GrainGsd.Value);
+        return new(
+            layer.Name,
+            layer.DepthMm,
+            pigment,
+            loading,
+            phi,
+            median,
+            layer.GrainGsd ?? pigment.GrainGsd.Value
+        );
     }
 
     private ImmutableArray<PieceStep>? StepsOf(bool glows)
@@ -168,10 +198,24 @@ public sealed class PieceAssembly
         {
             Note(glows, "20 °C");
             Note(glows, "charged 8 h by its own LEDs");
-            return [new PieceStep(true, null, null, DefaultChargeMinutes, DefaultTemperatureC, "8 h by its own LEDs")];
+            return
+            [
+                new PieceStep(
+                    true,
+                    null,
+                    null,
+                    DefaultChargeMinutes,
+                    DefaultTemperatureC,
+                    "8 h by its own LEDs"
+                ),
+            ];
         }
         Note(
-            glows && (recipe.Darkness.TemperatureC is null || recipe.Charge.Steps.Any(s => s.TemperatureC is null)),
+            glows
+                && (
+                    recipe.Darkness.TemperatureC is null
+                    || recipe.Charge.Steps.Any(s => s.TemperatureC is null)
+                ),
             "20 °C where no temperature is given"
         );
         var steps = recipe.Charge.Steps.Select(StepOf).ToImmutableArray();

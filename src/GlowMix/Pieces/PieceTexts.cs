@@ -17,9 +17,12 @@ internal static class PieceTexts
         Say($"{count} packages of {lengthMm} × {widthMm} mm do not fit on {areaMm2:0} mm² of board");
 
     public static string TooDense(double volumePercent) =>
-        Say($"the loading makes {volumePercent:0} % of the volume pigment; allowed: up to 64 %, grains as dense as they pack");
+        Say(
+            $"the loading makes {volumePercent:0} % of the volume pigment; allowed: up to 64 %, grains as dense as they pack"
+        );
 
-    public static string CalibrationNotUsed => "the calibration is not used: this version has no calibrated predictions";
+    public static string CalibrationNotUsed =>
+        "the calibration is not used: this version has no calibrated predictions";
 
     public static string LedContradicts(string led) =>
         $"the return matrix of {led} turns more light than its bare spectrum holds: lower its conversion into longer bands";

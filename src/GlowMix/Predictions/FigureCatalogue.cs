@@ -1,4 +1,5 @@
 using System.Globalization;
+using GlowMix.Recipes;
 
 namespace GlowMix.Predictions;
 
@@ -6,7 +7,7 @@ namespace GlowMix.Predictions;
 public static class FigureCatalogue
 {
     /// <summary>Minutes after the last light at which luminance is given.</summary>
-    public static IReadOnlyList<double> Minutes { get; } = [0.5, 1, 2, 5, 10, 20, 30, 60, 90, 120, 240, 480];
+    public static IReadOnlyList<double> Minutes { get; } = DecayMinutes.All;
 
     /// <summary>Causes of the shift, in the order in which they are switched on.</summary>
     public static IReadOnlyList<string> Causes { get; } =

@@ -27,6 +27,13 @@ public sealed class FigureValues
     {
         private double?[]? values = new double?[FigureCatalogue.All.Count];
 
+        /// <summary>A builder that begins with the values of another run.</summary>
+        public static Builder From(FigureValues figures)
+        {
+            ArgumentNullException.ThrowIfNull(figures);
+            return new() { values = [.. figures.values] };
+        }
+
         /// <summary>Sets a figure; a number that is not finite is an error of the program, not a figure.</summary>
         /// <exception cref="ArgumentException">No such figure, or not a finite number.</exception>
         public Builder Set(string name, double? value)

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using GlowMix.Afterglow;
+using GlowMix.Colour;
+using GlowMix.Materials;
+using GlowMix.Optics.Pour;
+using GlowMix.Pieces;
+using GlowMix.Spectra;
+
+namespace GlowMix.Predictions;
+
+/// <summary>A piece's traps charged by its recipe, and the glow that follows.</summary>
+internal sealed class PieceGlow
+{
+    private readonly PieceLight light;
+    private readonly ImmutableArray<PigmentTraps> pigments;
+
+    private PieceGlow(PieceLight light, ImmutableArray<PigmentTraps> pigments)
+    {
+        this.light = light;
+        this.pigments = pigments;
+        var photopic = GlowWeights.McdPerM2(light.Glow!, light.Pour, Photometry.LmPerW);
+        var scotopic = GlowWeights.McdPerM2(light.Glow!, light.Pour, Photometry.ScotopicLmPerW);
+        Photopic = GlowCurve.Together([.. pigments.Select(p => p.Traps.Glow(p.Own(photopic)))]);
+        Scotopic = GlowCurve.Together([.. pigments.Select(p => p.Traps.Glow(p.Own(scotopic)))]);
+        ChargeMinutesTo90Percent = ChargeTime.MinutesTo90Percent([
+            .. pigments.Select(p => (p.Traps, p.Own(photopic))),
+        ]);
+    }
+
+    public GlowCurve Photopic { get; }
+
+    public GlowCurve Scotopic { get; }
+
+    public double? ChargeMinutesTo90Percent { get; }
+
+    /// <summary>Traps filled of all traps when the light goes off, over the whole depth.</summary>
+    public double CapacityFilledPercent
+    {
+        get
+        {
+            double filled = 0;
+            double all = 0;
+            foreach (var p in pigments)
+            {
+                double[] pigmentMm = [.. p.Cells.Select(light.PigmentMm)];
+                double traps = pigmentMm.Sum() * p.Ladder.CapacityPerMm3;
+                filled += traps * p.Traps.CapacityFilledPercent(pigmentMm);
+                all += traps;
+            }
+            return filled / all;
+        }
+    }
+
+    public double CapacityFilledBottomPercent => FilledPercentAt(0);
+
+    public double CapacityFilledSurfacePercent => FilledPercentAt(light.Pour.Cells.Count - 1);
+
+    /// <param name="light">The piece, with pigment.</param>
+    /// <param name="ladderOf">The trap ladder of each of its pigments.</param>
+    public static PieceGlow Of(PieceLight light, Func<Pigment, TrapLadder> ladderOf)
+    {
+        var steps = light.Piece.Steps.Select(step => (step, absorbed: AbsorbedIn(step, light))).ToArray();
+        return new(
+            light,
+            [
+                .. Enumerable
+                    .Range(0, light.Pour.Cells.Count)
+                    .GroupBy(c => light.Piece.Layers[light.Pour.Cells[c].Layer].Pigment!)
+                    .Select(group =>
+                    {
+                        int[] cells = [.. group];
+                        var ladder = ladderOf(group.Key);
+                        var programme = new ChargeProgramme(
+                            cells.Length,
+                            [
+                                .. steps.Select(s =>
+                                    s.step.IsLit
+                                        ? ChargeStep.Lit(
+                                            [.. cells.Select(c => s.absorbed[c])],
+                                            s.step.Minutes,
+                                            s.step.TemperatureC
+                                        )
+                                        : ChargeStep.Dark(s.step.Minutes, s.step.TemperatureC)
+                                ),
+                            ],
+                            light.Piece.Start == Recipes.ChargeStart.SettledDaily
+                                ? Afterglow.ChargeStart.SettledDaily
+                                : Afterglow.ChargeStart.Empty,
+                            light.Piece.DarknessTemperatureC
+                        );
+                        return new PigmentTraps(cells, ladder, programme.Charge(ladder));
+                    }),
+            ]
+        );
+    }
+
+    /// <summary>Light outside the piece some minutes after the last light, W/nm from each mm².</summary>
+    public Spectrum EmittedWPerNmMm2(double minutes)
+    {
+        var firstPerS = new double[light.Pour.Cells.Count];
+        foreach (var p in pigments)
+        {
+            var emitted = p.Traps.EmittedPerSMm3(minutes);
+            for (int i = 0; i < emitted.Length; i++)
+            {
+                int c = p.Cells[i];
+                firstPerS[c] = emitted[i] * light.PigmentMm(c) * light.YieldOf(c);
+            }
+        }
+        return light.Glow!.EscapedWPerNm(firstPerS);
+    }
+
+    private static double[] AbsorbedIn(PieceStep step, PieceLight light)
+    {
+        var absorbed = new double[light.Pour.Cells.Count];
+        if (step.OwnLeds)
+        {
+            AddTo(absorbed, light.LedAbsorbedPerSMm3);
+        }
+        if (step.LampWPerM2Nm is { } lamp)
+        {
+            AddTo(absorbed, PigmentExcitation.FromSky(light.Pour, 1e-6 * lamp, light.DarkFloor));
+        }
+        return absorbed;
+    }
+
+    private static void AddTo(double[] sum, double[] more)
+    {
+        for (int c = 0; c < sum.Length; c++)
+        {
+            sum[c] += more[c];
+        }
+    }
+
+    private double FilledPercentAt(int cell)
+    {
+        var p = pigments.First(p => p.Cells.Contains(cell));
+        return p.Traps.CapacityFilledPercentAt(Array.IndexOf(p.Cells, cell));
+    }
+
+    /// <summary>The cells of one pigment, its ladder and its traps.</summary>
+    private sealed record PigmentTraps(int[] Cells, TrapLadder Ladder, ChargedTraps Traps)
+    {
+        public double[] Own(double[] ofAllCells) => [.. Cells.Select(c => ofAllCells[c])];
+    }
+}

@@ -1,0 +1,164 @@
+using System.Globalization;
+using GlowMix.Colour;
+using GlowMix.Pieces;
+using GlowMix.Spectra;
+
+namespace GlowMix.Predictions;
+
+/// <summary>What a reader should know before trusting the figures, heaviest first.</summary>
+internal static class PredictionWarnings
+{
+    private const double MostIndexStep = 0.05;
+    private const double DensestIndependent = 0.2;
+    private const double WidthsPerDepth = 4;
+    private const int At589Nm = (590 - WavelengthGrid.FirstNm) / WavelengthGrid.StepNm;
+
+    public static IReadOnlyList<Warning> Of(
+        Piece piece,
+        FigureValues figures,
+        PieceLight light,
+        bool boundsMissing
+    )
+    {
+        var list = new List<Warning>();
+        void Say(string code, string? figure, FormattableString text) =>
+            list.Add(new(code, figure, text.ToString(CultureInfo.InvariantCulture)));
+
+        double depth = piece.DepthMm;
+        double over = piece.DepthOverPackagesMm;
+        bool glows = piece.HasPigment;
+        if (over <= 0)
+        {
+            Say(
+                "packages-in-air",
+                null,
+                $"{(over < 0 ? $"the packages stand {-over:0.##} mm out of the resin" : "the resin ends level with the packages")}: lit white is the bare board's, and the LEDs charge nothing"
+            );
+        }
+        if (boundsMissing)
+        {
+            Say(
+                "band-one-sided",
+                "afterglow.luminance_mcd_m2[10]",
+                $"with pigment half or twice as strong the sheet could not be met, so the band leaves those runs out and is too narrow"
+            );
+        }
+        if (over > 0 && !ColourFigures.Of(light.LitWPerNm).RaMeaningful)
+        {
+            Say(
+                "ra-beyond-method",
+                "lit.ra",
+                $"this tint is beyond what CIE 13.3 colour rendering is made for: Ra is not meaningful"
+            );
+        }
+        foreach (var layer in piece.Layers.Where(l => l.VolumeFraction > DensestIndependent))
+        {
+            Say(
+                "dependent-scattering",
+                null,
+                $"{layer.Name}: grains fill {100 * layer.VolumeFraction:0} % of the volume; above 20 % they no longer scatter one by one, as assumed"
+            );
+        }
+        if (over > 0 && Pitch(piece) is double pitch && pitch > 3 * over)
+        {
+            Say(
+                "dots",
+                glows ? "afterglow.luminance_mcd_m2[10]" : "lit.flux_kept_percent",
+                $"LEDs {pitch:0.#} mm apart under {over:0.#} mm show as dots; glow from its own LEDs is an upper bound"
+            );
+        }
+        if (Narrowest(piece) is double narrow && narrow < WidthsPerDepth * depth)
+        {
+            Say(
+                "narrow-pour",
+                null,
+                $"the pour is {narrow:0.#} mm wide and {depth:0.#} mm deep; under four times its depth the walls, left out here, matter"
+            );
+        }
+        double step = Math.Abs(piece.Led.FillingIndex.Value - piece.Resin.RefractiveIndex.Value[At589Nm]);
+        if (over > 0 && step > MostIndexStep)
+        {
+            Say(
+                "filling-index",
+                "lit.cct_k",
+                $"the package is filled at index {piece.Led.FillingIndex.Value:0.00}, the resin has {piece.Resin.RefractiveIndex.Value[At589Nm]:0.00}: the face between them is left out"
+            );
+        }
+        if (glows)
+        {
+            Say(
+                "settling-not-included",
+                "afterglow.luminance_mcd_m2[10]",
+                $"settling not yet included: grains are taken as evenly spread over each layer"
+            );
+            WarnOfCharge(piece, light, Say);
+        }
+        if (!piece.HasSize)
+        {
+            Say(
+                "size-unknown",
+                null,
+                $"without count, length_mm and width_mm there are no masses, and the LED windows are assumed to cover 5 % of the board"
+            );
+        }
+        if (piece.DriveMa != piece.Led.AtMa.Value && piece.Led.RelativeFlux is null)
+        {
+            Say("drive-linear", "lit.flux_lm", $"flux is assumed in proportion to the current");
+        }
+        if (piece.Led.StandInNote is { } note)
+        {
+            Say("led-stand-in", "lit.cct_k", $"{note}");
+        }
+        return list;
+    }
+
+    private static void WarnOfCharge(
+        Piece piece,
+        PieceLight light,
+        Action<string, string?, FormattableString> say
+    )
+    {
+        foreach (
+            var lamp in piece.Steps.Select(s => s.Lamp).Where(l => l?.LacksNearUltraviolet == true).Distinct()
+        )
+        {
+            say(
+                "lamp-near-uv",
+                "afterglow.luminance_mcd_m2[10]",
+                $"what {lamp!.Name} sends below {lamp.StartsAtNm:0} nm is unknown and counted as nothing, a low estimate"
+            );
+        }
+        if (
+            piece.Steps.Any(s => s.OwnLeds)
+            && light.Pour.Cells.Any(c => !c.OverPackages)
+            && light.Under is not null
+        )
+        {
+            say(
+                "between-packages",
+                "afterglow.capacity_filled_bottom_percent",
+                $"pigment between the packages counts as not lit by them, a low estimate"
+            );
+        }
+    }
+
+    /// <summary>Distance of neighbours: in one row where the pour is narrow, else on a square grid.</summary>
+    private static double? Pitch(Piece piece)
+    {
+        if (
+            piece.Count is not int count
+            || piece.LengthMm is not double length
+            || piece.WidthMm is not double width
+        )
+        {
+            return null;
+        }
+        double square = Math.Sqrt(length * width / count);
+        return Math.Min(length, width) < square ? Math.Max(length, width) / count : square;
+    }
+
+    private static double? Narrowest(Piece piece) =>
+        piece.LengthMm is double length && piece.WidthMm is double width
+            ? Math.Min(length, width)
+            : piece.WidthMm ?? piece.LengthMm;
+}

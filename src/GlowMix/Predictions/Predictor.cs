@@ -1,0 +1,211 @@
+using System.Collections.Immutable;
+using GlowMix.Documents;
+using GlowMix.LitState;
+using GlowMix.Materials;
+using GlowMix.Optics.Grains;
+using GlowMix.Pieces;
+using GlowMix.Recipes;
+
+namespace GlowMix.Predictions;
+
+/// <summary>
+/// From a recipe to its figures. Keep one and ask it again: grains, ladders and materials are worked out once. Safe to use from
+/// several threads; the same recipe gives the same figures, whatever was asked before.
+/// </summary>
+public sealed class Predictor
+{
+    private readonly Shelf shelf;
+    private readonly IMaterialSource? files;
+    private readonly OpticsShelf optics = new();
+    private readonly PigmentSheets sheets;
+    private readonly LadderShelf ladders;
+
+    /// <param name="shelf">Where materials are looked up.</param>
+    /// <param name="files">Where paths in a recipe lead; null if nowhere.</param>
+    public Predictor(Shelf shelf, IMaterialSource? files = null)
+    {
+        ArgumentNullException.ThrowIfNull(shelf);
+        this.shelf = shelf;
+        this.files = files;
+        sheets = new(shelf, optics);
+        ladders = new(sheets);
+    }
+
+    /// <summary>Predicts a recipe.</summary>
+    /// <param name="document">The recipe; one with errors gives its problems back.</param>
+    public PredictionOutcome Predict(RecipeDocument document)
+    {
+        var (piece, problems) = Check(document);
+        return new(piece is null ? null : PredictionOf(piece), problems);
+    }
+
+    /// <summary>All problems of a recipe and of the materials it names, without predicting it.</summary>
+    /// <returns>The piece if it can be predicted.</returns>
+    public PieceReading Check(RecipeDocument document)
+    {
+        var reading = PieceAssembly.Of(document, shelf, files);
+        if (reading.Piece is not { } piece)
+        {
+            return reading;
+        }
+        ImmutableArray<Problem> found =
+        [
+            .. TargetProblems(piece.Recipe),
+            .. LedProblems(piece),
+            .. piece.Layers.Where(l => l.HasPigment).SelectMany(l => PigmentProblems(piece, l)).Distinct(),
+        ];
+        bool failed = found.Any(p => p.Severity == Severity.Error);
+        return new(failed ? null : piece, [.. reading.Problems, .. found]);
+    }
+
+    /// <summary>The ladder behind a pigment's sheet, with the band's ends, for those who show where numbers come from.</summary>
+    /// <returns>Null, with the problems, if the sheet's sample cannot be put together.</returns>
+    public (LadderView? View, ImmutableArray<Problem> Problems) LadderOf(Pigment pigment)
+    {
+        var (sample, problems) = sheets.SampleOf(pigment);
+        return (sample is null ? null : new(ladders.FitOf(sample, Variation.Likely)), problems);
+    }
+
+    private Prediction PredictionOf(Piece piece)
+    {
+        var runs = RunsOf(piece);
+        var likely = runs.First(r => r.Variation == Variation.Likely);
+        var figures = likely.FiguresInFull();
+        var bands = piece.HasPigment ? Bounds.Of([.. runs.Select(r => r.Figures)], likely.Figures) : [];
+        return new Prediction
+        {
+            Recipe = piece.Recipe.File,
+            Title = piece.Recipe.Title ?? "",
+            Figures = figures,
+            Bands = bands,
+            Warnings = PredictionWarnings.Of(piece, figures, likely.Light, runs.Length < Run.CountFor(piece)),
+            TakenAs = piece.TakenAs,
+            Assumptions = CalibrateFirst.Of(piece),
+            Spectra = likely.SpectraOf(),
+            Decay = Bounds.DecayOf(runs, likely),
+            LimitMcdPerM2 = piece.LimitMcdPerM2,
+            DepthOverBoardMm = piece.DepthMm,
+            DepthOverPackagesMm = Math.Max(0, piece.DepthOverPackagesMm),
+            HasCount = piece.Count is not null,
+            ChargedBy = ChargeWords.Of(piece),
+            LimitedBy = ChargeWords.LimitedBy(piece, figures),
+            RaMeaningful = likely.RaMeaningful,
+            Loadings =
+            [
+                .. piece
+                    .Layers.Where(l => l.Pigment is not null)
+                    .Select(l => new LayerLoading(
+                        l.Name,
+                        l.Pigment!.Name,
+                        l.DepthMm,
+                        l.LoadingPercent,
+                        100 * l.LoadingPercent / (100 - l.LoadingPercent),
+                        100 * l.VolumeFraction
+                    )),
+            ],
+        };
+    }
+
+    /// <summary>The likely run and, with pigment, those that bound its doubt.</summary>
+    private Run[] RunsOf(Piece piece)
+    {
+        if (!piece.HasPigment)
+        {
+            return [Run.Of(PieceLight.Of(piece, optics, 1), Variation.Likely, null)];
+        }
+        var samples = SamplesOf(piece);
+        var lights = Variation
+            .AbsorptionFactors.AsParallel()
+            .AsOrdered()
+            .Select(factor => (factor, light: PieceLight.Of(piece, optics, factor)))
+            .ToArray();
+        return
+        [
+            .. lights
+                .SelectMany(l =>
+                    Variation.Smoothings.Select(s => (l.light, variation: new Variation(l.factor, s)))
+                )
+                .AsParallel()
+                .AsOrdered()
+                .Where(r => samples.Values.All(s => ladders.FitOf(s, r.variation).Ladder is not null))
+                .Select(r =>
+                    Run.Of(
+                        r.light,
+                        r.variation,
+                        PieceGlow.Of(r.light, pigment => ladders.FitOf(samples[pigment], r.variation).Ladder!)
+                    )
+                ),
+        ];
+    }
+
+    private Dictionary<Pigment, SheetSample> SamplesOf(Piece piece) =>
+        piece
+            .Layers.Where(l => l.HasPigment)
+            .Select(l => l.Pigment!)
+            .Distinct()
+            .ToDictionary(p => p, p => sheets.SampleOf(p).Sample!);
+
+    private static IEnumerable<Problem> TargetProblems(Recipe recipe)
+    {
+        for (int i = 0; i < recipe.Targets.Length; i++)
+        {
+            var target = recipe.Targets[i];
+            if (FigureCatalogue.Find(target.Figure, target.AtMinutes) is null)
+            {
+                var near = NearestWord.Of(
+                    target.Figure,
+                    FigureCatalogue.All.Select(f => f.Family).Distinct()
+                );
+                yield return recipe.ProblemAt(
+                    $"targets.{i + 1}.figure",
+                    PredictionTexts.NoSuchFigure(target.Figure, near)
+                );
+            }
+        }
+    }
+
+    private static IEnumerable<Problem> LedProblems(Piece piece)
+    {
+        if (FirstPass.OfBands(PieceLight.BandsOf(piece), piece.Resin.RefractiveIndex.Value).Any(s => s < 0))
+        {
+            yield return piece.Recipe.ProblemAt(
+                "led",
+                PredictionTexts.LedContradicts(piece.Led.Name, piece.Resin.Name)
+            );
+        }
+    }
+
+    private IEnumerable<Problem> PigmentProblems(Piece piece, PieceLayer layer)
+    {
+        string place = $"layers.{layer.Name}.pigment";
+        var (sample, problems) = sheets.SampleOf(layer.Pigment!);
+        foreach (var problem in problems)
+        {
+            yield return problem;
+        }
+        if (sample is null)
+        {
+            yield break;
+        }
+        string? refusal = null;
+        try
+        {
+            _ = optics.GrainsOf(layer.Pigment!, piece.Resin, layer.GrainMedianUm, layer.GrainGsd);
+            refusal = ladders.FitOf(sample, Variation.Likely).Refusal is { } text
+                ? PredictionTexts.SheetRefused(layer.Pigment!.Name, text)
+                : null;
+        }
+        catch (ArgumentOutOfRangeException e) when (e.ParamName == "sizes")
+        {
+            refusal = PredictionTexts.GrainsTooLarge(
+                layer.GrainMedianUm,
+                layer.GrainGsd,
+                GrainTable.DefaultSizeCount
+            );
+        }
+        if (refusal is not null)
+        {
+            yield return piece.Recipe.ProblemAt(place, refusal);
+        }
+    }
+}

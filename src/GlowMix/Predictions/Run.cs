@@ -1,0 +1,71 @@
+using GlowMix.Colour;
+using GlowMix.Pieces;
+using GlowMix.Spectra;
+
+namespace GlowMix.Predictions;
+
+/// <summary>One pass of the model over a piece.</summary>
+internal sealed class Run
+{
+    private Run(PieceLight light, Variation variation, PieceGlow? glow)
+    {
+        Light = light;
+        Variation = variation;
+        Glow = glow;
+        var figures = new FigureValues.Builder();
+        LitFigures.Set(figures, light);
+        if (glow is not null)
+        {
+            GlowFigures.Set(figures, glow, light.Piece.LimitMcdPerM2);
+        }
+        Figures = figures.Build();
+    }
+
+    public PieceLight Light { get; }
+
+    public Variation Variation { get; }
+
+    /// <summary>Null without pigment.</summary>
+    public PieceGlow? Glow { get; }
+
+    /// <summary>Figures that every run has: no split by cause, no casting.</summary>
+    public FigureValues Figures { get; }
+
+    public bool RaMeaningful => ColourFigures.Of(Light.LitWPerNm).RaMeaningful;
+
+    public static Run Of(PieceLight light, Variation variation, PieceGlow? glow) =>
+        new(light, variation, glow);
+
+    /// <summary>How many runs bound a piece's doubt.</summary>
+    public static int CountFor(Piece piece) =>
+        piece.HasPigment ? Variation.AbsorptionFactors.Count * Variation.Smoothings.Count : 1;
+
+    /// <summary>With the split by cause, which only the likely run needs.</summary>
+    public FigureValues FiguresInFull()
+    {
+        var figures = FigureValues.Builder.From(Figures);
+        ShiftByCause.Set(figures, Light);
+        return figures.Build();
+    }
+
+    public LitSpectra SpectraOf()
+    {
+        double count = Light.Piece.Count ?? 1;
+        return new(
+            count * Light.BareWPerNm,
+            count * Light.LitWPerNm,
+            count * Light.PigmentWPerNm,
+            Glow is null ? null : PeakOne(Glow.EmittedWPerNmMm2(GlowFigures.ColourMinutes))
+        );
+    }
+
+    private static Spectrum? PeakOne(Spectrum light)
+    {
+        double peak = 0;
+        foreach (double sample in light.Samples)
+        {
+            peak = Math.Max(peak, sample);
+        }
+        return peak > 0 ? 1 / peak * light : null;
+    }
+}

@@ -1,0 +1,19 @@
+using GlowMix.Afterglow;
+
+namespace GlowMix.Predictions;
+
+/// <summary>What one run of the model takes differently from the materials' own numbers.</summary>
+/// <param name="PigmentAbsorptionFactor">On the absorption of every pigment's grains.</param>
+/// <param name="LadderSmoothing">λ of the ladder fit.</param>
+internal readonly record struct Variation(double PigmentAbsorptionFactor, double LadderSmoothing)
+{
+    /// <summary>Every number as it stands.</summary>
+    public static Variation Likely { get; } = new(1, LadderFit.LikelySmoothing);
+
+    /// <summary>Factors on absorption that bound the doubt: pigment strength is known to a factor of two.</summary>
+    public static IReadOnlyList<double> AbsorptionFactors { get; } = [0.5, 1, 2];
+
+    /// <summary>Smoothings that bound the doubt.</summary>
+    public static IReadOnlyList<double> Smoothings { get; } =
+    [LadderFit.LooseSmoothing, LadderFit.LikelySmoothing, LadderFit.StiffSmoothing];
+}
