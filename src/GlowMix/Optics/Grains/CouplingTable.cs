@@ -1,3 +1,7 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
+
 namespace GlowMix.Optics.Grains;
 
 /// <summary>
@@ -5,76 +9,198 @@ namespace GlowMix.Optics.Grains;
 /// (2n + 1)(2n′ + 1) times the squared 3j symbol (l n n′; 0 1 −1), twice that for d &gt; 0, since −d gives the same. Depends on
 /// nothing but the orders, so that one table serves every wavelength.
 /// </summary>
-internal sealed class CouplingTable
+/// <remarks>
+/// Ten megabytes for large grains, and read once a wavelength: laid out in the order of reading. Blocks of eight n; in each, quads
+/// of four moments of the same parity, the highest first; in each, n; in each, d by fours; in each, the four moments.
+/// </remarks>
+internal sealed unsafe class CouplingTable : IDisposable
 {
-    private readonly double[] weights;
-    private readonly int[] rowStart;
+    /// <summary>Orders n in a block.</summary>
+    public const int BlockOrders = 8;
+
+    private const int Lanes = 4;
+    private const nuint Alignment = 64;
+
+    private readonly Quad[] quads;
+    private readonly int blockVectors;
+    private Vector256<double>* weights;
 
     /// <param name="terms">Highest order n.</param>
     /// <param name="highestMoment">Highest order l.</param>
     public CouplingTable(int terms, int highestMoment)
     {
         HighestMoment = highestMoment;
-        RowWidth = Padded(highestMoment + 1);
-        rowStart = new int[highestMoment + 2];
-        for (int l = 0; l <= highestMoment; l++)
-        {
-            rowStart[l + 1] = rowStart[l] + Padded(l + 1);
-        }
-        weights = new double[(terms + 1) * rowStart[^1]];
-        Parallel.For(1, terms + 1, Fill);
+        RowVectors = (highestMoment / Lanes) + 1;
+        quads = [.. Quads(highestMoment)];
+        blockVectors = quads[^1].Start + quads[^1].Vectors;
+        int blocks = (terms / BlockOrders) + 1;
+        weights = (Vector256<double>*)
+            NativeMemory.AlignedAlloc(
+                (nuint)blocks * (nuint)blockVectors * (nuint)sizeof(Vector256<double>),
+                Alignment
+            );
+        Parallel.For(0, blocks, Fill);
     }
 
     /// <summary>Highest moment.</summary>
     public int HighestMoment { get; }
 
-    /// <summary>Width of a row of products: all d from 0 to the highest moment, and zeros up to a multiple of four.</summary>
-    public int RowWidth { get; }
+    /// <summary>Vectors that the products of one order take: all d from 0 to the highest moment, and zeros up to a multiple of four.</summary>
+    public int RowVectors { get; }
 
-    /// <summary>Adds the share of order n to each moment.</summary>
-    /// <param name="n">1 to the number of terms.</param>
-    /// <param name="productsEven">
-    /// For moments of even l, the product for each d, <see cref="RowWidth"/> of them: Re(a_n a*_n′ + b_n b*_n′) where d is even,
-    /// Re(a_n b*_n′ + b_n a*_n′) where it is odd.
-    /// </param>
-    /// <param name="productsOdd">The same for moments of odd l: the other way round.</param>
-    /// <param name="moments">Not normalised, l from 0.</param>
-    public void AddOrder(
-        int n,
-        ReadOnlySpan<double> productsEven,
-        ReadOnlySpan<double> productsOdd,
-        Span<double> moments
-    )
+    /// <summary>Number of vectors that <see cref="AddBlock"/> adds to.</summary>
+    public int QuadCount => quads.Length;
+
+    /// <summary>One weight.</summary>
+    /// <param name="n">0 to the number of terms.</param>
+    /// <param name="d">0 to <paramref name="l"/>.</param>
+    /// <param name="l">0 to the highest moment.</param>
+    public double Weight(int n, int d, int l)
     {
-        for (int l = 0; l <= HighestMoment; l++)
+        int q = Array.FindIndex(quads, quad => quad.SlotOf(l) >= 0);
+        return Address(n, d / Lanes, quads[q])[quads[q].SlotOf(l)][d % Lanes];
+    }
+
+    /// <summary>Adds what a block of orders gives to the moments.</summary>
+    /// <param name="block">Which eight orders.</param>
+    /// <param name="products">
+    /// For each order <see cref="RowVectors"/> vectors for the moments of even l, with Re(a_n a*_n′ + b_n b*_n′) where d is even
+    /// and Re(a_n b*_n′ + b_n a*_n′) where it is odd; then as many for those of odd l, with the two exchanged.
+    /// </param>
+    /// <param name="sums">One vector a quad, to be read by <see cref="Unpack"/>.</param>
+    public void AddBlock(int block, Vector256<double>* products, Vector256<double>* sums)
+    {
+        Vector256<double>* weight = weights + ((nint)block * blockVectors);
+        for (int q = 0; q < quads.Length; q++)
         {
-            ReadOnlySpan<double> row = Row(n, l);
-            ReadOnlySpan<double> products = int.IsEvenInteger(l) ? productsEven : productsOdd;
-            double sum = 0;
-            for (int d = 0; d <= l; d++)
+            nint width = quads[q].Width;
+            Vector256<double>* product = products + ((quads[q].Top & 1) * RowVectors);
+            Vector256<double> sum0 = default;
+            Vector256<double> sum1 = default;
+            Vector256<double> sum2 = default;
+            Vector256<double> sum3 = default;
+            Vector256<double> next0 = default;
+            Vector256<double> next1 = default;
+            Vector256<double> next2 = default;
+            Vector256<double> next3 = default;
+            // Two orders together, so that no sum waits for itself.
+            for (int i = 0; i < BlockOrders; i += 2)
             {
-                sum += row[d] * products[d];
+                Vector256<double>* nextWeight = weight + (Lanes * width);
+                Vector256<double>* nextProduct = product + (2 * RowVectors);
+                for (nint j = 0; j < width; j++)
+                {
+                    Vector256<double> factor = product[j];
+                    Vector256<double> nextFactor = nextProduct[j];
+                    sum0 = Fma.MultiplyAdd(factor, weight[0], sum0);
+                    sum1 = Fma.MultiplyAdd(factor, weight[1], sum1);
+                    sum2 = Fma.MultiplyAdd(factor, weight[2], sum2);
+                    sum3 = Fma.MultiplyAdd(factor, weight[3], sum3);
+                    next0 = Fma.MultiplyAdd(nextFactor, nextWeight[0], next0);
+                    next1 = Fma.MultiplyAdd(nextFactor, nextWeight[1], next1);
+                    next2 = Fma.MultiplyAdd(nextFactor, nextWeight[2], next2);
+                    next3 = Fma.MultiplyAdd(nextFactor, nextWeight[3], next3);
+                    weight += Lanes;
+                    nextWeight += Lanes;
+                }
+                weight = nextWeight;
+                product = nextProduct + (2 * RowVectors);
             }
-            moments[l] += sum;
+            sums[q] += Lane.Sums(sum0 + next0, sum1 + next1, sum2 + next2, sum3 + next3);
         }
     }
 
-    private static int Padded(int width) => (width + 3) & ~3;
-
-    private Span<double> Row(int n, int l) =>
-        weights.AsSpan((n * rowStart[^1]) + rowStart[l], rowStart[l + 1] - rowStart[l]);
-
-    private void Fill(int n)
+    /// <summary>The moments, in order of l, from the sums of all blocks.</summary>
+    public double[] Unpack(Vector256<double>* sums)
     {
-        Span<double> squares = stackalloc double[HighestMoment + 1];
-        for (int d = 0; d <= HighestMoment; d++)
+        var moments = new double[HighestMoment + 1];
+        for (int q = 0; q < quads.Length; q++)
         {
-            Squared3j.Fill(n, d, squares);
-            double pair = (d == 0 ? 1 : 2) * ((2.0 * n) + 1) * ((2.0 * (n + d)) + 1);
-            for (int l = d; l <= HighestMoment; l++)
+            for (int slot = 0; slot < Lanes; slot++)
             {
-                Row(n, l)[d] = pair * squares[l];
+                int l = quads[q].Top - (2 * slot);
+                if (l >= 0)
+                {
+                    moments[l] = sums[q][slot];
+                }
             }
         }
+        return moments;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        NativeMemory.AlignedFree(weights);
+        weights = null;
+    }
+
+    private static IEnumerable<Quad> Quads(int highestMoment)
+    {
+        int start = 0;
+        foreach (int highest in (int[])[highestMoment, highestMoment - 1])
+        {
+            for (int top = highest; top >= 0; top -= 2 * Lanes)
+            {
+                var quad = new Quad(top, start);
+                start += quad.Vectors;
+                yield return quad;
+            }
+        }
+    }
+
+    private Vector256<double>* Address(int n, int dVector, Quad quad) =>
+        weights
+        + ((nint)(n / BlockOrders) * blockVectors)
+        + quad.Start
+        + (Lanes * (((n % BlockOrders) * quad.Width) + dVector));
+
+    private void Fill(int block)
+    {
+        new Span<Vector256<double>>(weights + ((nint)block * blockVectors), blockVectors).Clear();
+        Span<double> starts = stackalloc double[Lanes * RowVectors];
+        for (int n = Math.Max(1, block * BlockOrders); n < (block + 1) * BlockOrders; n++)
+        {
+            Squared3j.Stretched(n, starts);
+            for (int j = 0; j < RowVectors; j++)
+            {
+                Fill(n, j, starts);
+            }
+        }
+    }
+
+    private void Fill(int n, int dVector, ReadOnlySpan<double> stretched)
+    {
+        int firstD = Lanes * dVector;
+        Span<Vector256<double>> squares = stackalloc Vector256<double>[HighestMoment + 1 - firstD];
+        Squared3j.FillFour(n, firstD, stretched, squares);
+        Vector256<double> d = Vector256.Create(firstD, firstD + 1, firstD + 2, firstD + 3.0);
+        Vector256<double> pair =
+            ((2.0 * n) + 1)
+            * (Vector256.Create((2.0 * n) + 1) + (2 * d))
+            * Vector256.Create(dVector == 0 ? 1 : 2.0, 2, 2, 2);
+        foreach (Quad quad in quads)
+        {
+            if (quad.Top >= firstD)
+            {
+                Vector256<double>* place = Address(n, dVector, quad);
+                for (int slot = 0; slot < Lanes && quad.Top - (2 * slot) >= firstD; slot++)
+                {
+                    place[slot] = pair * squares[quad.Top - (2 * slot) - firstD];
+                }
+            }
+        }
+    }
+
+    // Moments Top, Top − 2, Top − 4 and Top − 6, as far as there are such.
+    private readonly record struct Quad(int Top, int Start)
+    {
+        // Fours of d for each n.
+        public int Width => (Top / Lanes) + 1;
+
+        public int Vectors => BlockOrders * Width * Lanes;
+
+        public int SlotOf(int l) =>
+            l <= Top && l > Top - (2 * Lanes) && int.IsEvenInteger(Top - l) ? (Top - l) / 2 : -1;
     }
 }

@@ -12,17 +12,25 @@ public readonly record struct GrainSizes
     // twice the variance, with the weights that make up for it, they err by 0.1 to 0.2 %.
     private static readonly double Spread = Math.Sqrt(2);
 
-    private GrainSizes(double medianUm, double geometricStandardDeviation)
+    private GrainSizes(double medianUm, double geometricStandardDeviation, double fromShare, double toShare)
     {
         MedianUm = medianUm;
         GeometricStandardDeviation = geometricStandardDeviation;
+        FromShare = fromShare;
+        ToShare = toShare;
     }
 
-    /// <summary>Median diameter by mass, µm.</summary>
+    /// <summary>Median diameter by mass of the whole distribution, µm.</summary>
     public double MedianUm { get; }
 
     /// <summary>exp of the standard deviation of ln d, 1 (all grains alike) or more.</summary>
     public double GeometricStandardDeviation { get; }
+
+    /// <summary>Share of the whole pigment's mass in grains finer than these; 0 unless this is a class.</summary>
+    public double FromShare { get; }
+
+    /// <summary>Share of the whole pigment's mass up to the coarsest of these; 1 unless this is a class.</summary>
+    public double ToShare { get; }
 
     /// <summary>A log-normal distribution by mass.</summary>
     /// <param name="medianUm">Median diameter, 0.1 to 200 µm.</param>
@@ -46,7 +54,38 @@ public readonly record struct GrainSizes
                 "The geometric standard deviation of the grain diameter must be 1 to 2.5."
             );
         }
-        return new GrainSizes(medianUm, geometricStandardDeviation);
+        return new GrainSizes(medianUm, geometricStandardDeviation, 0, 1);
+    }
+
+    /// <summary>The grains of one of several classes of equal mass, as where coarse grains settle and fine ones stay.</summary>
+    /// <param name="index">0 (the finest) to <paramref name="count"/> − 1.</param>
+    /// <param name="count">Number of classes, 1 to 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside those ranges.</exception>
+    public GrainSizes MassClass(int index, int count)
+    {
+        if (count is not (>= 1 and <= 20))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(count),
+                count,
+                "There can be 1 to 20 classes of grain."
+            );
+        }
+        if (index < 0 || index >= count)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(index),
+                index,
+                $"The class of grain must be 0 to {count - 1}."
+            );
+        }
+        double width = (ToShare - FromShare) / count;
+        return new GrainSizes(
+            MedianUm,
+            GeometricStandardDeviation,
+            FromShare + (index * width),
+            index == count - 1 ? ToShare : FromShare + ((index + 1) * width)
+        );
     }
 
     /// <summary>The distribution as single sizes.</summary>
@@ -60,10 +99,12 @@ public readonly record struct GrainSizes
         var diametersUm = new double[count];
         var shares = new double[count];
         double logDeviation = Math.Log(GeometricStandardDeviation);
+        double from = Normal.CDF(0, Spread, Normal.InvCDF(0, 1, FromShare));
+        double to = Normal.CDF(0, Spread, Normal.InvCDF(0, 1, ToShare));
         double sum = 0;
         for (int i = 0; i < count; i++)
         {
-            double deviate = Spread * Normal.InvCDF(0, 1, (i + 0.5) / count);
+            double deviate = Normal.InvCDF(0, Spread, from + ((to - from) * (i + 0.5) / count));
             diametersUm[i] = MedianUm * Math.Exp(logDeviation * deviate);
             shares[i] = Math.Exp(-0.5 * deviate * deviate * (1 - (1 / (Spread * Spread))));
             sum += shares[i];

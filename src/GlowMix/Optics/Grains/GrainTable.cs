@@ -61,8 +61,8 @@ public sealed class GrainTable
     /// </param>
     /// <param name="resinIndex">Refractive index of the resin, 1 to 2.</param>
     /// <param name="sizes">Grain diameters.</param>
-    /// <param name="sizeCount">Number of sizes averaged over, 1 to 1000.</param>
-    /// <param name="highestMoment">Highest Legendre moment kept, 1 to 128.</param>
+    /// <param name="sizeCount">Number of sizes averaged over, 1 to 400.</param>
+    /// <param name="highestMoment">Highest Legendre moment kept, 1 to 64.</param>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A value outside those ranges, or grains so large that the largest passes a size parameter of 20000.
     /// </exception>
@@ -84,8 +84,8 @@ public sealed class GrainTable
             nameof(pigmentAbsorptionPerMm)
         );
         RequireBetween(resinIndex, 1, 2, "refractive index of the resin", nameof(resinIndex));
-        RequireBetween(sizeCount, 1, 1000, nameof(sizeCount));
-        RequireBetween(highestMoment, 1, 128, nameof(highestMoment));
+        RequireBetween(sizeCount, 1, 400, nameof(sizeCount));
+        RequireBetween(highestMoment, 1, 64, nameof(highestMoment));
         if (sizes == default)
         {
             throw new ArgumentOutOfRangeException(nameof(sizes), "The grain sizes are not set.");
@@ -117,7 +117,7 @@ public sealed class GrainTable
     /// <param name="absorptionPerMm">Absorption per volume of grain, 1/mm, not negative.</param>
     /// <param name="scatteringPerMm">Scattering per volume of grain, 1/mm, not negative.</param>
     /// <param name="asymmetry">g, −1 to 1.</param>
-    /// <param name="highestMoment">Highest Legendre moment kept, 1 to 128.</param>
+    /// <param name="highestMoment">Highest Legendre moment kept, 1 to 64.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value outside those ranges.</exception>
     public static GrainTable HenyeyGreenstein(
         Spectrum absorptionPerMm,
@@ -130,7 +130,7 @@ public sealed class GrainTable
         RequireBetween(absorptionPerMm, 0, Any, "absorption per mm", nameof(absorptionPerMm));
         RequireBetween(scatteringPerMm, 0, Any, "scattering per mm", nameof(scatteringPerMm));
         RequireBetween(asymmetry, -1, 1, "asymmetry", nameof(asymmetry));
-        RequireBetween(highestMoment, 1, 128, nameof(highestMoment));
+        RequireBetween(highestMoment, 1, 64, nameof(highestMoment));
         var moments = new double[WavelengthGrid.Count][];
         for (int i = 0; i < moments.Length; i++)
         {
@@ -161,6 +161,60 @@ public sealed class GrainTable
                 factor,
                 "The factor on absorption must be finite and not negative."
             );
+
+    /// <summary>Grains of several tables together in one resin: classes of size, or two pigments in one layer.</summary>
+    /// <param name="tables">At least one, all with the same highest moment.</param>
+    /// <param name="volumeShares">Share of the grains' volume in each, 0 to 1; together 1.</param>
+    /// <exception cref="ArgumentException">Not as many shares as tables, shares that do not add up, or unlike moments.</exception>
+    public static GrainTable Mixture(IReadOnlyList<GrainTable> tables, IReadOnlyList<double> volumeShares)
+    {
+        if (tables.Count == 0 || tables.Count != volumeShares.Count)
+        {
+            throw new ArgumentException(
+                $"A mixture takes one share a table; there are {volumeShares.Count} for {tables.Count}.",
+                nameof(volumeShares)
+            );
+        }
+        if (
+            volumeShares.Any(share => share is not (>= 0 and <= 1))
+            || Math.Abs(volumeShares.Sum() - 1) > 1e-9
+        )
+        {
+            throw new ArgumentException(
+                "The volume shares of a mixture must be 0 to 1 and add up to 1.",
+                nameof(volumeShares)
+            );
+        }
+        if (tables.Any(table => table.HighestMoment != tables[0].HighestMoment))
+        {
+            throw new ArgumentException(
+                "All tables of a mixture must hold the same number of moments.",
+                nameof(tables)
+            );
+        }
+        Spectrum absorption = Spectrum.Zero;
+        Spectrum scattering = Spectrum.Zero;
+        for (int t = 0; t < tables.Count; t++)
+        {
+            absorption += volumeShares[t] * tables[t].AbsorptionPerMm;
+            scattering += volumeShares[t] * tables[t].ScatteringPerMm;
+        }
+        var moments = new double[WavelengthGrid.Count][];
+        for (int i = 0; i < moments.Length; i++)
+        {
+            var sums = new double[tables[0].moments[i].Length];
+            for (int t = 0; t < tables.Count; t++)
+            {
+                double weight = volumeShares[t] * tables[t].ScatteringPerMm[i];
+                for (int l = 0; l < sums.Length; l++)
+                {
+                    sums[l] += weight * tables[t].moments[i][l];
+                }
+            }
+            moments[i] = PhaseMoments.Normalised(sums);
+        }
+        return new GrainTable(absorption, scattering, Spectrum.FromIndex(i => moments[i][1]), moments);
+    }
 
     private static GrainTable Of(GrainAverage[] averages) =>
         new(

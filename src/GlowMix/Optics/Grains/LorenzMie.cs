@@ -4,7 +4,7 @@ namespace GlowMix.Optics.Grains;
 
 /// <summary>
 /// Scattering of a plane wave by one homogeneous sphere: the coefficients a_n and b_n of the Lorenz–Mie series, and the
-/// efficiencies that follow from them. The readable form.
+/// efficiencies that follow from them. The readable form; <see cref="FourSpheres"/> computes the same in vectors.
 /// </summary>
 /// <remarks>
 /// Bohren &amp; Huffman (1983), chapter 4: time factor exp(−iωt), so that an index n + ik with k &gt; 0 absorbs, and

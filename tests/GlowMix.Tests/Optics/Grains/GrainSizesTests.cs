@@ -40,6 +40,21 @@ public class GrainSizesTests
     }
 
     [Fact]
+    public void Classes_follow_each_other_and_split_at_equal_mass()
+    {
+        GrainSizes sizes = GrainSizes.ByMass(40, 1.5);
+        double quintile = 40 * Math.Exp(Math.Log(1.5) * -0.8416212335729143);
+
+        double[] finest = sizes.MassClass(0, 5).Nodes(40).DiametersUm;
+        double[] next = sizes.MassClass(1, 5).Nodes(40).DiametersUm;
+
+        Assert.InRange(finest[^1], 0.98 * quintile, quintile);
+        Assert.InRange(next[0], quintile, 1.02 * quintile);
+        Assert.Throws<ArgumentOutOfRangeException>(() => sizes.MassClass(5, 5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => sizes.MassClass(0, 0));
+    }
+
+    [Fact]
     public void Grains_all_alike_are_one_size() =>
         Assert.Equal([30.0], GrainSizes.ByMass(30, 1).Nodes(40).DiametersUm);
 
