@@ -22,8 +22,7 @@ internal static class MaterialFile
         MaterialKind kind,
         bool isShipped,
         ReadEntries<T> readEntries,
-        LookUp<T>? lookUpLike = null,
-        IReadOnlyCollection<string>? shippedNames = null
+        LookUp<T>? lookUpLike = null
     )
         where T : Material
     {
@@ -40,7 +39,7 @@ internal static class MaterialFile
         }
         string? title = keys.Text("title");
         var cautions = Cautions(keys);
-        T? like = Like(keys, kind, lookUpLike, shippedNames ?? []);
+        T? like = Like(keys, kind, lookUpLike);
 
         var reader = new MaterialReader(keys, like);
         var head = new MaterialHead(
@@ -81,18 +80,14 @@ internal static class MaterialFile
             ? [.. Enumerable.Range(0, list.Count).Select(list.Text).OfType<string>()]
             : [];
 
-    private static T? Like<T>(
-        MappingReader keys,
-        MaterialKind kind,
-        LookUp<T>? lookUp,
-        IReadOnlyCollection<string> shippedNames
-    )
+    private static T? Like<T>(MappingReader keys, MaterialKind kind, LookUp<T>? lookUp)
         where T : Material
     {
         if (lookUp is null || keys.OptionalText("like") is not { } name)
         {
             return null;
         }
+        var shippedNames = ShippedData.Names(kind);
         var like = shippedNames.Contains(name) ? lookUp(name).Material : null;
         if (like is null)
         {

@@ -109,6 +109,38 @@ public static class MaterialProblemTexts
     /// <summary>A spectrum without light.</summary>
     public const string NoLight = "the spectrum has no light from 340 to 780 nm";
 
+    /// <summary>A reading with less than no light.</summary>
+    public const string SpectrumBelowZero =
+        "the spectrum of an LED must be 0 or more everywhere, with some light from 340 to 780 nm";
+
+    /// <summary>A reading of something else than white light.</summary>
+    public const string NotWhite =
+        "the spectrum is no white light (no correlated colour temperature); needed: the bare white LED in air";
+
+    /// <summary>A reading without a blue peak.</summary>
+    public static string NoDie(double fromNm, double toNm) =>
+        Invariant(
+            $"the spectrum has no peak from {fromNm} to {toNm} nm; needed: a white LED with a blue or violet die"
+        );
+
+    /// <summary>A reading without a phosphor.</summary>
+    public const string NoPhosphor =
+        "the spectrum has no broad light beside its blue peak; needed: a white LED with a phosphor";
+
+    /// <summary>A colour temperature that the bands cannot mix.</summary>
+    public static string NoWhiteOfThatTemperature(double cctK) =>
+        Invariant($"a blue die with a green and a red phosphor cannot give {cctK} K; measure its spectrum");
+
+    /// <summary>What a stand-in for a label is worth.</summary>
+    public static string StandInOfLabel(string nearest, double raFound, double? raTold) =>
+        raTold is { } told && Math.Abs(raFound - told) > 1
+            ? Invariant(
+                $"its spectrum is a stand-in with Ra {raFound:0} (the label's {told:0} is out of reach); package as of {nearest}"
+            )
+            : Invariant(
+                $"its spectrum is a stand-in with the label's white, Ra {raFound:0}; package as of {nearest}"
+            );
+
     /// <summary>Parts and mix do not agree.</summary>
     public static string DensitiesDisagree(double stated, double computed) =>
         Invariant(

@@ -76,6 +76,16 @@ public sealed class Shelf
     /// <summary>Names of a kind that travel with the program, in alphabetical order.</summary>
     public static ImmutableArray<string> ShippedNames(MaterialKind kind) => ShippedData.Names(kind);
 
+    /// <summary>All LEDs that travel with the program, to lean on where one has no file.</summary>
+    public ImmutableArray<Led> ShippedLeds() =>
+        [
+            .. ShippedData
+                .Names(MaterialKind.Led)
+                .Select((shipped ?? this).Led)
+                .Select(loaded => loaded.Material)
+                .OfType<Led>(),
+        ];
+
     private Loaded<T> Find<T>(
         MaterialKind kind,
         string name,
@@ -100,22 +110,14 @@ public sealed class Shelf
         {
             return own is null
                 ? new(null, [], MaterialProblemTexts.NoFiles(name))
-                : MaterialFile.Read(
-                    own.Open(name),
-                    name,
-                    kind,
-                    isShipped: false,
-                    read,
-                    like,
-                    ShippedData.Names(kind)
-                );
+                : MaterialFile.Read(own.Open(name), name, kind, isShipped: false, read, like);
         }
         var found = own?.Find(kind, name);
         bool isShipped = found is null;
         found ??= ShippedData.Find(kind, name);
         return found is null
             ? new(null, [], MaterialProblemTexts.NotOnTheShelf(name, kind, Names(kind)))
-            : MaterialFile.Read(found, name, kind, isShipped, read, like, ShippedData.Names(kind));
+            : MaterialFile.Read(found, name, kind, isShipped, read, like);
     }
 
     private static Loaded<Material> AsMaterial<T>(Loaded<T> loaded)

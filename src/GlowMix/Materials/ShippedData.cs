@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Reflection;
 using GlowMix.Documents;
@@ -12,23 +11,21 @@ internal static class ShippedData
 
     private static readonly Assembly Home = typeof(ShippedData).Assembly;
 
-    private static readonly FrozenDictionary<MaterialKind, ImmutableArray<string>> NamesOf =
-        Enum.GetValues<MaterialKind>()
-            .ToFrozenDictionary(
-                kind => kind,
-                kind =>
-                    Home.GetManifestResourceNames()
-                        .Where(resource =>
-                            resource.StartsWith(Folder(kind), StringComparison.Ordinal)
-                            && resource.EndsWith(Ending, StringComparison.Ordinal)
-                        )
-                        .Select(resource => resource[Folder(kind).Length..^Ending.Length])
-                        .Order(StringComparer.Ordinal)
-                        .ToImmutableArray()
-            );
-
     /// <summary>Names of a kind in alphabetical order.</summary>
-    public static ImmutableArray<string> Names(MaterialKind kind) => NamesOf[kind];
+    public static ImmutableArray<string> Names(MaterialKind kind)
+    {
+        string folder = Folder(kind);
+        return
+        [
+            .. Home.GetManifestResourceNames()
+                .Where(resource =>
+                    resource.StartsWith(folder, StringComparison.Ordinal)
+                    && resource.EndsWith(Ending, StringComparison.Ordinal)
+                )
+                .Select(resource => resource[folder.Length..^Ending.Length])
+                .Order(StringComparer.Ordinal),
+        ];
+    }
 
     /// <summary>The text of one; null if there is none of that name.</summary>
     public static FileText? Find(MaterialKind kind, string name)
