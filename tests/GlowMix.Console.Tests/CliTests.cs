@@ -26,7 +26,7 @@ public sealed class CliTests : IDisposable
     {
         Assert.Equal(ExitCode.Done, line.Run(word));
         Assert.StartsWith("glowmix COMMAND", line.Out, StringComparison.Ordinal);
-        foreach (string part in new[] { "predict", "check", "130", "143" })
+        foreach (string part in new[] { "predict", "check", "materials", "130", "143" })
         {
             Assert.Contains(part, line.Out, StringComparison.Ordinal);
         }

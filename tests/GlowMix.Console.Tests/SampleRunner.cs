@@ -1,5 +1,6 @@
 using GlowMix.Console.Commands;
 using GlowMix.Documents;
+using GlowMix.Materials;
 using GlowMix.Predictions;
 
 namespace GlowMix.Console.Tests;
@@ -9,14 +10,11 @@ internal sealed class SampleRunner(Prediction prediction) : IRecipeRunner
 {
     public Exception? Fault { get; init; }
 
-    public RecipeOutcome Predict(FileText recipe, string folder, CancellationToken stop) =>
+    public RecipeOutcome Predict(FileText recipe, IMaterialSource files, CancellationToken stop) =>
         Fault is not null ? throw Fault
         : Document.Read(recipe) is { Root: null } broken ? new(null, broken.Problems)
         : new(prediction with { Recipe = recipe.Name }, []);
 
-    public IReadOnlyList<Problem> CheckRecipe(FileText recipe, string folder) =>
+    public IReadOnlyList<Problem> Check(FileText recipe, IMaterialSource files) =>
         Document.Read(recipe).Problems;
-
-    public IReadOnlyList<Problem> CheckMaterial(FileText material, string folder) =>
-        Document.Read(material).Problems;
 }

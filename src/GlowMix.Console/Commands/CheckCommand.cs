@@ -65,15 +65,19 @@ internal static class CheckCommand
         {
             return document.Problems;
         }
-        string folder = UserFile.FolderOf(name, surroundings);
+        var files = FolderMaterials.BesideFile(name, surroundings);
         var first = root.Entries.Length > 0 ? root.Entries[0].Key : null;
         return first?.Value switch
         {
-            FileKind.Recipe => runner.CheckRecipe(file, folder),
-            FileKind.Material => runner.CheckMaterial(file, folder),
+            FileKind.Recipe => runner.Check(file, files),
+            FileKind.Material => MaterialCheck.ProblemsOf(file, document, surroundings),
             // A recipe or material whose kind stands further down is read as what it is, and told so there.
-            _ when root.Find(FileKind.Recipe) is not null => runner.CheckRecipe(file, folder),
-            _ when root.Find(FileKind.Material) is not null => runner.CheckMaterial(file, folder),
+            _ when root.Find(FileKind.Recipe) is not null => runner.Check(file, files),
+            _ when root.Find(FileKind.Material) is not null => MaterialCheck.ProblemsOf(
+                file,
+                document,
+                surroundings
+            ),
             _ => [new Problem(name, first?.Place, FileKind.Unknown(first?.Value))],
         };
     }

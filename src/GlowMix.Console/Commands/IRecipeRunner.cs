@@ -1,4 +1,5 @@
 using GlowMix.Documents;
+using GlowMix.Materials;
 
 namespace GlowMix.Console.Commands;
 
@@ -7,13 +8,10 @@ internal interface IRecipeRunner
 {
     /// <summary>Predicts a recipe.</summary>
     /// <param name="recipe">The file's text.</param>
-    /// <param name="folder">Full path of the recipe's folder, where its own materials are looked for.</param>
+    /// <param name="files">The user's files beside it.</param>
     /// <param name="stop">Ends the run.</param>
-    RecipeOutcome Predict(FileText recipe, string folder, CancellationToken stop);
+    RecipeOutcome Predict(FileText recipe, IMaterialSource files, CancellationToken stop);
 
     /// <summary>Errors and warnings of a recipe and the files it names, without predicting it.</summary>
-    IReadOnlyList<Problem> CheckRecipe(FileText recipe, string folder);
-
-    /// <summary>Errors and warnings of a material's file.</summary>
-    IReadOnlyList<Problem> CheckMaterial(FileText material, string folder);
+    IReadOnlyList<Problem> Check(FileText recipe, IMaterialSource files);
 }

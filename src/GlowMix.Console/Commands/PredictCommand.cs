@@ -144,7 +144,7 @@ internal sealed class PredictCommand
         var text = UserFile.Read(file, surroundings);
         var outcome = text.Problem is { } unreadable
             ? new RecipeOutcome(null, [unreadable])
-            : runner.Predict(text, UserFile.FolderOf(file, surroundings), surroundings.Stop);
+            : runner.Predict(text, FolderMaterials.BesideFile(file, surroundings), surroundings.Stop);
         code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
         return outcome.Prediction;
     }

@@ -1,16 +1,22 @@
 using GlowMix.Documents;
+using GlowMix.Materials;
+using GlowMix.Recipes;
 
 namespace GlowMix.Console.Commands;
 
 /// <summary>The model that travels with the program.</summary>
 internal sealed class RecipeRunner : IRecipeRunner
 {
-    public RecipeOutcome Predict(FileText recipe, string folder, CancellationToken stop) =>
-        new(null, [new Problem(recipe.Name, null, "recipes cannot be predicted yet")]);
+    /// <inheritdoc/>
+    public RecipeOutcome Predict(FileText recipe, IMaterialSource files, CancellationToken stop)
+    {
+        var problems = Check(recipe, files);
+        return Problems.CodeOf(problems) != ExitCode.Done
+            ? new(null, problems)
+            : new(null, [.. problems, new Problem(recipe.Name, null, "recipes cannot be predicted yet")]);
+    }
 
-    public IReadOnlyList<Problem> CheckRecipe(FileText recipe, string folder) =>
-        Document.Read(recipe).Problems;
-
-    public IReadOnlyList<Problem> CheckMaterial(FileText material, string folder) =>
-        Document.Read(material).Problems;
+    /// <inheritdoc/>
+    public IReadOnlyList<Problem> Check(FileText recipe, IMaterialSource files) =>
+        RecipeDocument.Read(recipe).Problems;
 }

@@ -24,8 +24,4 @@ internal static class UserFile
             Problem = file.Problem is null ? null : file.Problem with { File = path },
         };
     }
-
-    /// <summary>Full path of the folder a file lies in.</summary>
-    public static string FolderOf(string path, Surroundings surroundings) =>
-        Path.GetDirectoryName(surroundings.FullPath(path)) ?? surroundings.Folder;
 }

@@ -7,26 +7,31 @@ namespace GlowMix.Console.Plots;
 /// <summary>What a prediction looks like: the spectrum bare against potted, and the decay.</summary>
 internal static class PredictionPlots
 {
+    // A white LED has nothing below.
+    private const double FirstVisibleNm = 380;
+
     // Below a thousandth of the limit nothing is to be seen, however long it glows on.
     private const double LeastOfLimit = 1e-3;
 
     /// <summary>Power over wavelength, the bare board's peak at 100.</summary>
     public static Plot Spectrum(LitSpectra spectra)
     {
-        double peak = Largest(spectra.BareWPerNm);
-        double highest = Math.Max(peak, Largest(spectra.LitWPerNm)) / peak * 100;
+        double peak = SpectrumCurves.Largest(spectra.BareWPerNm);
+        double highest = Math.Max(peak, SpectrumCurves.Largest(spectra.LitWPerNm)) / peak * 100;
         List<Curve> curves =
         [
-            OfSpectrum("bare", spectra.BareWPerNm, 100 / peak, LineMark.Dotted),
-            OfSpectrum("potted", spectra.LitWPerNm, 100 / peak, LineMark.Solid),
+            SpectrumCurves.Of("bare", spectra.BareWPerNm, 100 / peak, LineMark.Dotted),
+            SpectrumCurves.Of("potted", spectra.LitWPerNm, 100 / peak, LineMark.Solid),
         ];
-        if (Largest(spectra.PigmentWPerNm) > 0)
+        if (SpectrumCurves.Largest(spectra.PigmentWPerNm) > 0)
         {
-            curves.Add(OfSpectrum("of it from pigment", spectra.PigmentWPerNm, 100 / peak, LineMark.Dashed));
+            curves.Add(
+                SpectrumCurves.Of("of it from pigment", spectra.PigmentWPerNm, 100 / peak, LineMark.Dashed)
+            );
         }
         return new(
             "Lit: spectrum",
-            Axis.Linear("nm", 380, WavelengthGrid.LastNm),
+            Axis.Linear("nm", FirstVisibleNm, WavelengthGrid.LastNm),
             Axis.Linear("per nm, peak of the bare = 100", 0, highest),
             curves
         );
@@ -69,28 +74,6 @@ internal static class PredictionPlots
                 ),
             ]
         );
-    }
-
-    private static Curve OfSpectrum(string name, Spectrum spectrum, double factor, LineMark mark)
-    {
-        var nm = new double[WavelengthGrid.Count];
-        var values = new double[WavelengthGrid.Count];
-        for (int i = 0; i < nm.Length; i++)
-        {
-            nm[i] = WavelengthGrid.NmAt(i);
-            values[i] = factor * spectrum[i];
-        }
-        return new(name, nm, values, mark);
-    }
-
-    private static double Largest(Spectrum spectrum)
-    {
-        double largest = 0;
-        foreach (double sample in spectrum.Samples)
-        {
-            largest = Math.Max(largest, sample);
-        }
-        return largest;
     }
 
     private static double DecadeBelow(double value) => Math.Pow(10, Math.Floor(Math.Log10(value)));

@@ -1,3 +1,4 @@
+using GlowMix.Colour;
 using GlowMix.Predictions;
 
 namespace GlowMix.Console.Texts;
@@ -74,7 +75,7 @@ internal static class PredictionSentences
                 ? "no light comes out"
                 : $"{from}{hue}, too far from any white for a colour temperature";
         }
-        string tint = TintWords.Of(figures["lit.duv"] ?? 0);
+        string tint = Tint.InWords(figures["lit.duv"] ?? 0);
         if (bareK is not double startK)
         {
             return $"{Digits.Cct(litK)} K, {tint}";

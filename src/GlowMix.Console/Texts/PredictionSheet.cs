@@ -1,3 +1,4 @@
+using GlowMix.Colour;
 using GlowMix.Predictions;
 
 namespace GlowMix.Console.Texts;
@@ -84,7 +85,7 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
             string bareDuv = figures["bare.duv"] is double d ? $"; bare {Digits.Duv(d)}" : "";
             sheet.Row(
                 "",
-                $"Duv {Digits.Duv(duv)}{Between("lit.duv", v => Digits.Duv(v), "")}, {TintWords.Of(duv)}{bareDuv}"
+                $"Duv {Digits.Duv(duv)}{Between("lit.duv", v => Digits.Duv(v), "")}, {Tint.InWords(duv)}{bareDuv}"
             );
         }
         else if (figures["lit.x"] is double x && figures["lit.y"] is double y)

@@ -4,14 +4,6 @@ namespace GlowMix.Console.Tests.Texts;
 
 public sealed class WordsTests
 {
-    [Theory]
-    [InlineData(0.0039, "no tint to see")]
-    [InlineData(-0.0055, "a trace of pink")]
-    [InlineData(0.015, "slightly greenish")]
-    [InlineData(-0.0151, "clearly pinkish")]
-    [InlineData(0.0301, "more green than white")]
-    public void A_tint_has_words(double duv, string words) => Assert.Equal(words, TintWords.Of(duv));
-
     // Chromaticities of the CIE 1931 spectral locus at 470, 490, 520, 580 and 620 nm, to three decimals (CIE 018:2019);
     // and illuminant D65 and a magenta.
     [Theory]

@@ -1,0 +1,58 @@
+using GlowMix.Materials;
+
+namespace GlowMix.Console.Texts;
+
+/// <summary>Prints one material: every value with its doubt and its source.</summary>
+internal sealed class MaterialSheet(Material material, Sheet sheet)
+{
+    private const int SourceIndent = 4;
+
+    /// <summary>Prints it.</summary>
+    public void Print()
+    {
+        sheet.Heading($"{material.Name}: {material.Title}");
+        if (material.Origin is { } origin)
+        {
+            sheet.Aside(origin.IsShipped ? $"{origin.Path}, travels with the program" : origin.Path);
+        }
+        sheet.Blank();
+        var tables = new MaterialTables(material);
+        bool hasAssumed = false;
+        foreach (var fact in material.Facts)
+        {
+            bool isAssumed = fact.Note.Mark == SourceMark.Assumed;
+            hasAssumed |= isAssumed;
+            string value = tables.Of(fact) ?? fact.Value;
+            sheet.Paragraph(
+                $"{(isAssumed ? "?" : " ")} {fact.Key}  {value}{DoubtOf(fact.Doubt)}",
+                hanging: SourceIndent
+            );
+            sheet.Aside(fact.Note.Text, SourceIndent);
+        }
+        sheet.Blank();
+        if (hasAssumed)
+        {
+            sheet.Paragraph("? is assumed, without a source: calibrate it first.");
+        }
+        if (material is Pigment pigment)
+        {
+            sheet.Paragraph(
+                $"The decay sheet reaches {Digits.Plain(pigment.Sheet.ReachMinutes)} min; what a prediction says beyond is extrapolated."
+            );
+        }
+        foreach (string caution in material.Cautions)
+        {
+            sheet.Row("Caution", caution);
+        }
+    }
+
+    private static string DoubtOf(Doubt doubt) =>
+        doubt switch
+        {
+            { Factor: double factor } => $", doubt a factor of {Digits.Plain(factor)}",
+            { Low: double low, High: double high } =>
+                $", between {Digits.Plain(low)} and {Digits.Plain(high)}",
+            { TolerancePercent: double percent } => $", ± {Digits.Plain(percent)} %",
+            _ => "",
+        };
+}
