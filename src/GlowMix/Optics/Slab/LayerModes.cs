@@ -17,6 +17,7 @@ internal sealed class LayerModes
     private readonly double[] beta;
     private readonly double[] cholesky;
     private readonly SymmetricEigen eigen;
+    private double[] scattered = [];
 
     public LayerModes(int nodes)
     {
@@ -47,6 +48,9 @@ internal sealed class LayerModes
 
     /// <summary>Fluence per amplitude of each mode, over 2π; also what an isotropic source feeds into it.</summary>
     public double[] Coupling { get; }
+
+    /// <summary>Albedo × moments of the phase function after delta-M, from l = 0.</summary>
+    public ReadOnlySpan<double> ScatteredMoments => scattered;
 
     /// <summary>A: rows are directions, columns modes.</summary>
     public double[] Sum { get; }
@@ -81,10 +85,9 @@ internal sealed class LayerModes
 
         ExtinctionPerMm = medium.AbsorptionPerMm + scattering;
         AbsorbedShare = medium.AbsorptionPerMm / ExtinctionPerMm;
-        double albedo = scattering / ExtinctionPerMm;
-
-        Fill(alpha, quadrature.OddBasis, 1, chi, peak, albedo, quadrature);
-        Fill(beta, quadrature.EvenBasis, 0, chi, peak, albedo, quadrature);
+        KeepMoments(chi, peak, scattering / ExtinctionPerMm, quadrature.Moments);
+        Fill(alpha, quadrature.OddBasis, 1, quadrature);
+        Fill(beta, quadrature.EvenBasis, 0, quadrature);
         RowMath.Cholesky(cholesky, alpha, n);
         ReduceBetween();
         eigen.Decompose(beta);
@@ -142,16 +145,21 @@ internal sealed class LayerModes
 
     private static double Moment(ReadOnlySpan<double> chi, int order) => order < chi.Length ? chi[order] : 0;
 
-    /// <summary>1/μ on the diagonal minus albedo × Σ χ_l e_l e_lᵀ over one parity.</summary>
-    private void Fill(
-        Span<double> matrix,
-        double[][] basis,
-        int first,
-        ReadOnlySpan<double> chi,
-        double peak,
-        double albedo,
-        StreamQuadrature quadrature
-    )
+    /// <summary>Albedo × (χ_l − peak) / (1 − peak).</summary>
+    private void KeepMoments(ReadOnlySpan<double> chi, double peak, double albedo, int count)
+    {
+        if (scattered.Length != count)
+        {
+            scattered = new double[count];
+        }
+        for (int l = 0; l < count; l++)
+        {
+            scattered[l] = albedo * (Moment(chi, l) - peak) / (1 - peak);
+        }
+    }
+
+    /// <summary>1/μ on the diagonal minus Σ scattered_l e_l e_lᵀ over one parity.</summary>
+    private void Fill(Span<double> matrix, double[][] basis, int first, StreamQuadrature quadrature)
     {
         matrix.Clear();
         for (int i = 0; i < n; i++)
@@ -160,8 +168,7 @@ internal sealed class LayerModes
         }
         for (int r = 0; r < basis.Length; r++)
         {
-            double moment = (Moment(chi, first + (2 * r)) - peak) / (1 - peak);
-            double weight = -albedo * moment;
+            double weight = -scattered[first + (2 * r)];
             if (weight == 0)
             {
                 continue;

@@ -210,7 +210,10 @@ internal sealed class LayerOperators
     /// Behind many optical depths the two parts cancel down to rounding, some 1e-16 of the light at the bright face: what is
     /// left there may come out as zero.
     /// </remarks>
-    public double Fluence(LayerLight inside, double heightMm)
+    public double Fluence(LayerLight inside, double heightMm) => Math.Max(0, SignedFluence(inside, heightMm));
+
+    /// <summary>The same for a part of the light, which may be below zero.</summary>
+    public double SignedFluence(LayerLight inside, double heightMm)
     {
         double t = Modes.ExtinctionPerMm * heightMm;
         double rest = OpticalDepth - t;
@@ -231,7 +234,7 @@ internal sealed class LayerOperators
         {
             sum += ThinFluence(inside, inside.ThinIndex[i], t);
         }
-        return Math.Max(0, sum);
+        return sum;
     }
 
     private double ThinFluence(LayerLight inside, int j, double t)

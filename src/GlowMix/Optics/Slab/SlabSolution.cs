@@ -7,12 +7,14 @@ namespace GlowMix.Optics.Slab;
 /// </remarks>
 public sealed class SlabSolution
 {
+    private readonly LayerStack stack;
     private readonly StackTransfer transfer;
     private readonly UnitSource floor;
     private readonly UnitSource sky;
 
-    private SlabSolution(StackTransfer transfer, double floorReflectance)
+    private SlabSolution(LayerStack stack, StackTransfer transfer, double floorReflectance)
     {
+        this.stack = stack;
         this.transfer = transfer;
         FloorReflectance = floorReflectance;
         var floorLight = NewLight(transfer);
@@ -59,7 +61,7 @@ public sealed class SlabSolution
             transfer.Add(modes, layer.DepthMm);
         }
         transfer.Join();
-        return new SlabSolution(transfer, floorReflectance);
+        return new SlabSolution(stack, transfer, floorReflectance);
     }
 
     /// <summary>Share of an isotropic emitter's light, at a height in a layer, that leaves through the face.</summary>
@@ -87,6 +89,39 @@ public sealed class SlabSolution
         );
     }
 
+    /// <summary>A collimated beam from the air.</summary>
+    /// <param name="cosine">Cosine to the normal in air, 1e-6 to 1. Flux is counted on horizontal area: the beam carries 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The cosine is out of range.</exception>
+    /// <remarks>
+    /// Light in one direction shows the coarseness of the nodes more than Lambertian light does: at g 0.95 some 4e-4 of it with
+    /// 8 nodes, 5e-5 with 16.
+    /// </remarks>
+    public BeamFate OfBeam(double cosine)
+    {
+        if (!(cosine is >= 1e-6 and <= 1))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(cosine),
+                cosine,
+                "A beam's cosine must be 1e-6 to 1."
+            );
+        }
+        double n = stack.Index;
+        double inside = Math.Sqrt(((n - 1) * (n + 1)) + (cosine * cosine)) / n;
+        double face = Fresnel.Reflectance(cosine, n);
+        var light = NewLight(transfer);
+        var beam = new BeamLight[transfer.Count];
+        var shares = transfer.SolveBeam(inside, face, light, beam);
+        double depth = stack.Layers.Sum(l =>
+            l.DepthMm * (l.Medium.AbsorptionPerMm + l.Medium.ScatteringPerMm)
+        );
+        return new BeamFate(
+            new UnitSource(transfer, shares, light, beam).Over(floor, FloorReflectance),
+            face,
+            (1 - face) * Math.Exp(-depth / inside)
+        );
+    }
+
     internal static LayerLight[] NewLight(StackTransfer transfer)
     {
         var light = new LayerLight[transfer.Count];
@@ -101,17 +136,24 @@ public sealed class SlabSolution
     {
         private readonly StackTransfer transfer;
         private readonly LayerLight[] light;
+        private readonly BeamLight[]? beam;
         private readonly double[] absorbed;
 
-        public UnitSource(StackTransfer transfer, SourceShares shares, LayerLight[] light)
+        public UnitSource(
+            StackTransfer transfer,
+            SourceShares shares,
+            LayerLight[] light,
+            BeamLight[]? beam = null
+        )
         {
             this.transfer = transfer;
+            this.beam = beam;
             this.light = light;
             Shares = shares;
             absorbed = new double[light.Length];
             for (int i = 0; i < light.Length; i++)
             {
-                absorbed[i] = transfer.Layer(i).Absorbed(light[i]);
+                absorbed[i] = transfer.Layer(i).Absorbed(light[i]) + (beam?[i].Absorbed() ?? 0);
                 transfer.Layer(i).PrepareFluence(light[i]);
             }
         }
@@ -145,7 +187,12 @@ public sealed class SlabSolution
                     $"A height in layer {layer} is 0 to {operators.DepthMm} mm."
                 );
             }
-            return operators.Fluence(light[layer], heightMm);
+            return beam is null
+                ? operators.Fluence(light[layer], heightMm)
+                : Math.Max(
+                    0,
+                    operators.SignedFluence(light[layer], heightMm) + beam[layer].Fluence(heightMm)
+                );
         }
     }
 }

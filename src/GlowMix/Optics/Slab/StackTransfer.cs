@@ -20,10 +20,7 @@ internal sealed class StackTransfer(int nodes)
     private readonly double[] first = new double[nodes];
     private readonly double[] second = new double[nodes];
     private readonly double[] third = new double[nodes];
-    private readonly double[] emittedUp = new double[nodes];
-    private readonly double[] emittedDown = new double[nodes];
-    private readonly double[] heldTop = new double[nodes];
-    private readonly double[] heldBottom = new double[nodes];
+    private readonly List<LayerEmission> emissions = [];
     private int diagonalFrom;
 
     /// <summary>Layers of the present stack, from the floor upwards.</summary>
@@ -48,6 +45,7 @@ internal sealed class StackTransfer(int nodes)
             seenAbove.Add(new double[n * n]);
             factors.Add(new double[n * n]);
             sourceAbove.Add(new double[n]);
+            emissions.Add(new LayerEmission(n));
         }
         layers[Count++].Prepare(modes, depthMm, Quadrature);
     }
@@ -82,28 +80,23 @@ internal sealed class StackTransfer(int nodes)
         {
             first[i] = Quadrature.FluxRoots[i] / Math.PI;
         }
-        ClearSourcesAbove();
-        return Climb(light, emitting: -1);
+        ClearSources();
+        return Climb(light);
     }
 
     /// <summary>Unit Lambertian flux from the air on the face.</summary>
     public SourceShares SolveSky(LayerLight[] light)
     {
-        ClearSourcesAbove();
+        ClearSources();
         double scale = Quadrature.Index * Quadrature.Index / Math.PI;
         var top = sourceAbove[Count - 1];
         for (int i = 0; i < n; i++)
         {
             top[i] = scale * Quadrature.FluxRoots[i] * (1 - Quadrature.FaceReflectance[i]);
         }
-        Array.Clear(emittedUp);
-        Array.Clear(emittedDown);
-        for (int i = Count - 1; i > 0; i--)
-        {
-            SourceBelow(i, emitting: false);
-        }
+        PassSourcesDown(Count - 1);
         Array.Clear(first);
-        var shares = Climb(light, emitting: -1);
+        var shares = Climb(light);
         return shares with { Escaped = shares.Escaped + Quadrature.FaceReflectanceFromOutside };
     }
 
@@ -114,30 +107,58 @@ internal sealed class StackTransfer(int nodes)
     /// <param name="light">Light in each layer, without the source's own field (<see cref="CellSource.AddOwnFluence"/>).</param>
     public SourceShares SolveCell(int layer, double fromMm, double toMm, LayerLight[] light)
     {
-        ClearSourcesAbove();
-        CellSource.Emit(layers[layer], Quadrature, fromMm, toMm, heldTop, heldBottom);
-        // What leaves the layer standing alone: the own field's part, and the layer's answer to the light still to be added.
-        layers[layer].Transmit(emittedUp, heldBottom);
-        layers[layer].Reflect(second, heldTop);
-        layers[layer].Transmit(emittedDown, heldTop);
-        layers[layer].Reflect(third, heldBottom);
-        RowMath.AddScaled(emittedUp, second, 1);
-        RowMath.AddScaled(emittedUp, heldTop, 1);
-        RowMath.AddScaled(emittedDown, third, 1);
-        RowMath.AddScaled(emittedDown, heldBottom, 1);
-        for (int i = layer; i > 0; i--)
-        {
-            SourceBelow(i, emitting: i == layer);
-        }
+        ClearSources();
+        var emission = emissions[layer];
+        emission.Emits = true;
+        CellSource.Emit(layers[layer], Quadrature, fromMm, toMm, emission.HeldTop, emission.HeldBottom);
+        emission.HeldTop.CopyTo(emission.Up, 0);
+        emission.HeldBottom.CopyTo(emission.Down, 0);
+        emission.AddAnswerToHeld(layers[layer]);
+        PassSourcesDown(layer);
         Array.Clear(first);
-        return Climb(light, emitting: layer);
+        return Climb(light);
     }
 
-    private void ClearSourcesAbove()
+    /// <summary>Unit flux, on horizontal area, of a collimated beam from the air.</summary>
+    /// <param name="cosineInside">Cosine of the beam inside.</param>
+    /// <param name="faceReflectance">Share that the face sends back.</param>
+    /// <param name="light">Light in each layer, without the beam and its own field.</param>
+    /// <param name="beam">Written: these, per layer.</param>
+    public SourceShares SolveBeam(
+        double cosineInside,
+        double faceReflectance,
+        LayerLight[] light,
+        BeamLight[] beam
+    )
+    {
+        ClearSources();
+        double flux = 1 - faceReflectance;
+        for (int i = Count - 1; i >= 0; i--)
+        {
+            beam[i] = new BeamLight(layers[i], Quadrature, cosineInside, flux, emissions[i]);
+            flux = beam[i].FluxAtBottom;
+        }
+        PassSourcesDown(Count - 1);
+        Array.Clear(first);
+        var shares = Climb(light);
+        return new SourceShares(shares.Escaped + faceReflectance, shares.Floor + flux);
+    }
+
+    private void ClearSources()
     {
         for (int i = 0; i < Count; i++)
         {
             Array.Clear(sourceAbove[i]);
+            emissions[i].Emits = false;
+        }
+    }
+
+    /// <summary>The light that comes down through the faces below, from the highest layer with a source on.</summary>
+    private void PassSourcesDown(int highest)
+    {
+        for (int i = highest; i > 0; i--)
+        {
+            SourceBelow(i);
         }
     }
 
@@ -230,15 +251,16 @@ internal sealed class StackTransfer(int nodes)
     }
 
     /// <summary>The light that comes down through a layer's lower face if none goes up through it.</summary>
-    private void SourceBelow(int layer, bool emitting)
+    private void SourceBelow(int layer)
     {
         var source = sourceAbove[layer];
         var below = sourceAbove[layer - 1];
         var operators = layers[layer];
+        var emission = emissions[layer];
         operators.Reflect(second, source);
-        if (emitting)
+        if (emission.Emits)
         {
-            RowMath.AddScaled(second, emittedUp, 1);
+            RowMath.AddScaled(second, emission.Up, 1);
         }
         if (operators.Modes.Scatters)
         {
@@ -247,26 +269,27 @@ internal sealed class StackTransfer(int nodes)
         ApplySeenAbove(layer, third, second);
         RowMath.AddScaled(third, source, 1);
         operators.Transmit(below, third);
-        if (emitting)
+        if (emission.Emits)
         {
-            RowMath.AddScaled(below, emittedDown, 1);
+            RowMath.AddScaled(below, emission.Down, 1);
         }
     }
 
     /// <summary>From the floor up: the light through every face, and from it the light inside. <c>first</c> holds what goes up at the floor.</summary>
-    private SourceShares Climb(LayerLight[] light, int emitting)
+    private SourceShares Climb(LayerLight[] light)
     {
         double arriving = 0;
         for (int i = 0; i < Count; i++)
         {
             var operators = layers[i];
+            var emission = emissions[i];
             // second ← up through the upper face
             operators.Transmit(second, first);
             operators.Reflect(third, sourceAbove[i]);
             RowMath.AddScaled(second, third, 1);
-            if (i == emitting)
+            if (emission.Emits)
             {
-                RowMath.AddScaled(second, emittedUp, 1);
+                RowMath.AddScaled(second, emission.Up, 1);
             }
             if (operators.Modes.Scatters)
             {
@@ -277,12 +300,12 @@ internal sealed class StackTransfer(int nodes)
             RowMath.AddScaled(third, sourceAbove[i], 1);
             if (i == 0)
             {
-                arriving = ArrivingAtFloor(emitting == 0);
+                arriving = ArrivingAtFloor();
             }
-            if (i == emitting)
+            if (emission.Emits)
             {
-                RowMath.AddScaled(third, heldTop, 1);
-                RowMath.AddScaled(first, heldBottom, 1);
+                RowMath.AddScaled(third, emission.HeldTop, 1);
+                RowMath.AddScaled(first, emission.HeldBottom, 1);
             }
             operators.Inside(light[i], first, third);
             second.CopyTo(first, 0);
@@ -295,7 +318,7 @@ internal sealed class StackTransfer(int nodes)
         return new SourceShares(Math.Tau * escaped, arriving);
     }
 
-    private double ArrivingAtFloor(bool emitting)
+    private double ArrivingAtFloor()
     {
         var down = product.AsSpan(0, n);
         var reflected = product.AsSpan(n, n);
@@ -304,7 +327,11 @@ internal sealed class StackTransfer(int nodes)
         double sum = 0;
         for (int i = 0; i < n; i++)
         {
-            sum += Quadrature.FluxRoots[i] * (down[i] + reflected[i] + (emitting ? emittedDown[i] : 0));
+            sum += Quadrature.FluxRoots[i] * (down[i] + reflected[i]);
+        }
+        if (emissions[0].Emits)
+        {
+            sum += RowMath.Dot(Quadrature.FluxRoots, emissions[0].Down);
         }
         return Math.Tau * sum;
     }
