@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using GlowMix.Afterglow;
+
+namespace GlowMix.Casting;
+
+/// <summary>A layer after its grains have fallen: a bed, then slices with ever fewer classes of grain, then clear resin. Immutable.</summary>
+/// <remarks>
+/// Each class falls as one, at its own speed in the mix as poured, and stops on the bed. Above the bed a class keeps the
+/// concentration it was poured with up to its own upper edge (Kynch 1952 for one class; that the coarse ones leaving speeds up
+/// the fine ones is neglected). The pigment of each class is conserved exactly.
+/// </remarks>
+public sealed class SettledProfile
+{
+    // Thinner than any grain: such a slice is joined to its neighbour.
+    private const double ThinnestMm = 0.001;
+
+    private SettledProfile(ImmutableArray<SettledSublayer> fromTheBedUp) => FromTheBedUp = fromTheBedUp;
+
+    /// <summary>The slices in order of height while the resin gelled, at most seven.</summary>
+    public ImmutableArray<SettledSublayer> FromTheBedUp { get; }
+
+    /// <summary>The slices from the board up.</summary>
+    /// <param name="isFaceUp">Whether the viewer's side was up while the resin gelled: then the bed is at the board's side.</param>
+    public ImmutableArray<SettledSublayer> FromTheBoardUp(bool isFaceUp) =>
+        isFaceUp ? FromTheBedUp : [.. FromTheBedUp.Reverse()];
+
+    /// <summary>Settles a layer.</summary>
+    /// <param name="depthMm">Depth of the layer, mm.</param>
+    /// <param name="volumeFraction">Grains over mix as poured, 0 to 1; each class has a fifth.</param>
+    /// <param name="classFallsMm">How far each class falls where nothing stops it, mm, finest first and none less than the one before.</param>
+    /// <param name="bedFraction">Volume fraction of the bed, 0 to 1. A mix as dense as that stays as it is.</param>
+    public static SettledProfile Of(
+        double depthMm,
+        double volumeFraction,
+        ReadOnlySpan<double> classFallsMm,
+        double bedFraction
+    )
+    {
+        Demand.Positive(depthMm, nameof(depthMm), "mm");
+        Demand.Within(volumeFraction, 0, 1, nameof(volumeFraction), "");
+        Demand.Within(bedFraction, 0, 1, nameof(bedFraction), "");
+        Demand.Length(classFallsMm.Length, GrainClasses.Count, nameof(classFallsMm));
+        Demand.NoneNegative(classFallsMm, nameof(classFallsMm), "mm");
+        double[] falls = classFallsMm.ToArray();
+        if (falls.Zip(falls.Skip(1)).Any(pair => pair.Second < pair.First))
+        {
+            throw new ArgumentException(
+                "The falls must be those of the finest grains first.",
+                nameof(classFallsMm)
+            );
+        }
+        double each = volumeFraction / GrainClasses.Count;
+        if (volumeFraction >= bedFraction || falls[^1] == 0)
+        {
+            return new([new(depthMm, [.. Enumerable.Repeat(each, GrainClasses.Count)])]);
+        }
+        double bedMm = BedMm(depthMm, each, falls, bedFraction);
+        return new(Joined(Slices(depthMm, each, falls, bedMm)));
+    }
+
+    // The bed holds what has left the slices above: bedFraction · bed = Σ each · min(depth, fall + bed), straight between the
+    // heights at which a further class has come to lie in the bed altogether.
+    private static double BedMm(double depthMm, double each, double[] falls, double bedFraction)
+    {
+        for (int whole = 0; whole <= falls.Length; whole++)
+        {
+            int falling = falls.Length - whole;
+            double held = (whole * depthMm) + falls.Take(falling).Sum();
+            double bed = each * held / (bedFraction - (falling * each));
+            bool restStillFalls = falling == 0 || falls[falling - 1] + bed <= depthMm;
+            bool wholeHasLanded = whole == 0 || falls[falling] + bed >= depthMm;
+            if (restStillFalls && wholeHasLanded)
+            {
+                return bed;
+            }
+        }
+        // Rounding at a height where a class has just landed: all of them have, to the last digit.
+        return each * falls.Length * depthMm / bedFraction;
+    }
+
+    private static List<SettledSublayer> Slices(double depthMm, double each, double[] falls, double bedMm)
+    {
+        double[] edges = [.. falls.Select(fall => Math.Max(bedMm, depthMm - fall))];
+        var slices = new List<SettledSublayer>();
+        if (bedMm > 0)
+        {
+            slices.Add(new(bedMm, [.. edges.Select(edge => each * (depthMm - (edge - bedMm)) / bedMm)]));
+        }
+        double fromMm = bedMm;
+        for (int coarsest = falls.Length - 1; coarsest >= 0; coarsest--)
+        {
+            int classes = coarsest + 1;
+            if (edges[coarsest] > fromMm)
+            {
+                slices.Add(
+                    new(
+                        edges[coarsest] - fromMm,
+                        [.. Enumerable.Range(0, falls.Length).Select(i => i < classes ? each : 0)]
+                    )
+                );
+                fromMm = edges[coarsest];
+            }
+        }
+        if (depthMm > fromMm)
+        {
+            slices.Add(new(depthMm - fromMm, [.. Enumerable.Repeat(0.0, falls.Length)]));
+        }
+        return slices;
+    }
+
+    private static ImmutableArray<SettledSublayer> Joined(List<SettledSublayer> slices)
+    {
+        for (int i = 0; i < slices.Count; i++)
+        {
+            if (slices[i].ThicknessMm < ThinnestMm && slices.Count > 1)
+            {
+                int other = i > 0 ? i - 1 : 1;
+                slices[Math.Min(i, other)] = Join(slices[i], slices[other]);
+                slices.RemoveAt(Math.Max(i, other));
+                i = -1;
+            }
+        }
+        return [.. slices];
+    }
+
+    private static SettledSublayer Join(SettledSublayer a, SettledSublayer b)
+    {
+        double thicknessMm = a.ThicknessMm + b.ThicknessMm;
+        return new(
+            thicknessMm,
+            [
+                .. a.ClassFractions.Zip(
+                    b.ClassFractions,
+                    (ofA, ofB) => ((ofA * a.ThicknessMm) + (ofB * b.ThicknessMm)) / thicknessMm
+                ),
+            ]
+        );
+    }
+}
