@@ -26,6 +26,8 @@ internal sealed unsafe class AveragedProducts : IDisposable
     private Vector256<double>* memory;
     private Vector256<double>* scratch;
     private Vector256<double>* products;
+    private Vector256<double>* sums;
+    private int first;
     private long room;
 
     /// <param name="sizes">Sizes to sum over.</param>
@@ -74,24 +76,26 @@ internal sealed unsafe class AveragedProducts : IDisposable
         return absorbed;
     }
 
-    /// <summary>Sums the products over the sizes and couples them to the moments.</summary>
-    /// <returns>The moments, not normalised.</returns>
-    public double[] Moments()
+    /// <summary>
+    /// Sums the products of two loaded wavelengths over the sizes and couples them to the moments: both at once, because reading
+    /// the coupling table takes as long as using it.
+    /// </summary>
+    public static void Couple(AveragedProducts one, AveragedProducts other)
     {
-        Vector256<double>* sums = stackalloc Vector256<double>[coupling.QuadCount];
-        new Span<Vector256<double>>(sums, coupling.QuadCount).Clear();
-        int first = 0;
-        for (int block = 0; block * CouplingTable.BlockOrders <= terms[batches - 1]; block++)
+        CouplingTable coupling = one.coupling;
+        one.Begin();
+        other.Begin();
+        int terms = Math.Max(one.Terms, other.Terms);
+        for (int block = 0; block * CouplingTable.BlockOrders <= terms; block++)
         {
-            while (terms[first] < block * CouplingTable.BlockOrders)
-            {
-                first++;
-            }
-            SumOverSizes(first, block * CouplingTable.BlockOrders);
-            coupling.AddBlock(block, products, sums);
+            one.SumBlock(block);
+            other.SumBlock(block);
+            coupling.AddBlock(block, one.products, other.products, one.sums, other.sums);
         }
-        return coupling.Unpack(sums);
     }
+
+    /// <summary>The moments after <see cref="Couple"/>, not normalised.</summary>
+    public double[] Moments() => coupling.Unpack(sums);
 
     /// <inheritdoc/>
     public void Dispose()
@@ -102,12 +106,16 @@ internal sealed unsafe class AveragedProducts : IDisposable
         memory = null;
     }
 
+    private int Terms => terms[batches - 1];
+
+    private int ProductVectors => 2 * CouplingTable.BlockOrders * coupling.RowVectors;
+
     private int Margin =>
         FourSpheres.VectorsPerOrder * (CouplingTable.BlockOrders + (Lanes * coupling.RowVectors));
 
     private void MakeRoom(double sizeParameterPerUm)
     {
-        long needed = 2L * CouplingTable.BlockOrders * coupling.RowVectors;
+        long needed = coupling.QuadCount + ProductVectors;
         for (int batch = 0; batch < batches; batch++)
         {
             int last = Math.Min((batch * Lanes) + Lanes - 1, sizes.Count - 1);
@@ -122,8 +130,9 @@ internal sealed unsafe class AveragedProducts : IDisposable
                 NativeMemory.AlignedAlloc((nuint)(needed * sizeof(Vector256<double>)), Alignment);
             room = needed;
         }
-        products = memory;
-        Vector256<double>* next = products + (2 * CouplingTable.BlockOrders * coupling.RowVectors);
+        sums = memory;
+        products = sums + coupling.QuadCount;
+        Vector256<double>* next = products + ProductVectors;
         for (int batch = 0; batch < batches; batch++)
         {
             series[batch] = next;
@@ -132,14 +141,32 @@ internal sealed unsafe class AveragedProducts : IDisposable
         scratch = next;
     }
 
+    private void Begin()
+    {
+        new Span<Vector256<double>>(sums, coupling.QuadCount).Clear();
+        first = 0;
+    }
+
+    // Blocks come in order: sizes whose series has ended are left behind.
+    private void SumBlock(int block)
+    {
+        int firstOrder = block * CouplingTable.BlockOrders;
+        while (first < batches && terms[first] < firstOrder)
+        {
+            first++;
+        }
+        SumOverSizes(firstOrder);
+    }
+
     // The products of a block of orders. By distance d first: what eight orders and four distances need stays in the innermost
     // cache. Two neighbouring orders together: most coefficients that are read serve both.
-    private void SumOverSizes(int first, int firstOrder)
+    private void SumOverSizes(int firstOrder)
     {
+        int start = first;
         int rowVectors = coupling.RowVectors;
         int end = batches;
         Vector256<double>** batchSeries = series;
-        Vector256<double>* sums = stackalloc Vector256<double>[4];
+        Vector256<double>* four = stackalloc Vector256<double>[4];
         for (int j = 0; j < rowVectors; j++)
         {
             nint distance = FourSpheres.VectorsPerOrder * Lanes * j;
@@ -157,7 +184,7 @@ internal sealed unsafe class AveragedProducts : IDisposable
                     Vector256<double> next1 = default;
                     Vector256<double> next2 = default;
                     Vector256<double> next3 = default;
-                    for (int batch = first; batch < end; batch++)
+                    for (int batch = start; batch < end; batch++)
                     {
                         Vector256<double>* at = batchSeries[batch] + own;
                         Vector256<double>* other = at + distance;
@@ -182,13 +209,13 @@ internal sealed unsafe class AveragedProducts : IDisposable
                         next2 = Fma.MultiplyAdd(nextIm, other[13], next2);
                         next3 = Fma.MultiplyAdd(nextIm, other[17], next3);
                     }
-                    sums[part] = Lane.Sums(at0, at1, at2, at3);
-                    sums[2 + part] = Lane.Sums(next0, next1, next2, next3);
+                    four[part] = Lane.Sums(at0, at1, at2, at3);
+                    four[2 + part] = Lane.Sums(next0, next1, next2, next3);
                 }
                 for (int neighbour = 0; neighbour < 2; neighbour++)
                 {
-                    Vector256<double> p = sums[2 * neighbour];
-                    Vector256<double> q = sums[(2 * neighbour) + 1];
+                    Vector256<double> p = four[2 * neighbour];
+                    Vector256<double> q = four[(2 * neighbour) + 1];
                     Vector256<double> same = p + q;
                     Vector256<double> crossed = p - q;
                     Vector256<double>* row = products + (2 * (i + neighbour) * rowVectors);

@@ -10,7 +10,7 @@ namespace GlowMix.Optics.Grains;
 /// nothing but the orders, so that one table serves every wavelength.
 /// </summary>
 /// <remarks>
-/// Ten megabytes for large grains, and read once a wavelength: laid out in the order of reading. Blocks of eight n; in each, quads
+/// Ten megabytes for large grains, and read once for two wavelengths: laid out in the order of reading. Blocks of eight n; in each, quads
 /// of four moments of the same parity, the highest first; in each, n; in each, d by fours; in each, the four moments.
 /// </remarks>
 internal sealed unsafe class CouplingTable : IDisposable
@@ -22,6 +22,7 @@ internal sealed unsafe class CouplingTable : IDisposable
     private const nuint Alignment = 64;
 
     private readonly Quad[] quads;
+    private readonly int[] quadOf;
     private readonly int blockVectors;
     private Vector256<double>* weights;
 
@@ -32,6 +33,10 @@ internal sealed unsafe class CouplingTable : IDisposable
         HighestMoment = highestMoment;
         RowVectors = (highestMoment / Lanes) + 1;
         quads = [.. Quads(highestMoment)];
+        quadOf =
+        [
+            .. Enumerable.Range(0, highestMoment + 1).Select(l => Array.FindIndex(quads, q => q.Holds(l))),
+        ];
         blockVectors = quads[^1].Start + quads[^1].Vectors;
         int blocks = (terms / BlockOrders) + 1;
         weights = (Vector256<double>*)
@@ -51,62 +56,72 @@ internal sealed unsafe class CouplingTable : IDisposable
     /// <summary>Number of vectors that <see cref="AddBlock"/> adds to.</summary>
     public int QuadCount => quads.Length;
 
-    /// <summary>One weight.</summary>
+    /// <summary>What the products of one order give to one moment.</summary>
     /// <param name="n">0 to the number of terms.</param>
-    /// <param name="d">0 to <paramref name="l"/>.</param>
     /// <param name="l">0 to the highest moment.</param>
-    public double Weight(int n, int d, int l)
+    /// <param name="products">One for each d from 0 to <paramref name="l"/>.</param>
+    public double Coupled(int n, int l, ReadOnlySpan<double> products)
     {
-        int q = Array.FindIndex(quads, quad => quad.SlotOf(l) >= 0);
-        return Address(n, d / Lanes, quads[q])[quads[q].SlotOf(l)][d % Lanes];
+        Quad quad = quads[quadOf[l]];
+        var place = (double*)(Address(n, 0, quad) + ((quad.Top - l) / 2));
+        double sum = 0;
+        for (int d = 0; d <= l; d++)
+        {
+            sum += place[(d / Lanes * Lanes * Lanes) + (d % Lanes)] * products[d];
+        }
+        return sum;
     }
 
-    /// <summary>Adds what a block of orders gives to the moments.</summary>
+    /// <summary>Adds what a block of orders gives to the moments, for two wavelengths.</summary>
     /// <param name="block">Which eight orders.</param>
     /// <param name="products">
     /// For each order <see cref="RowVectors"/> vectors for the moments of even l, with Re(a_n a*_n′ + b_n b*_n′) where d is even
     /// and Re(a_n b*_n′ + b_n a*_n′) where it is odd; then as many for those of odd l, with the two exchanged.
     /// </param>
+    /// <param name="otherProducts">The same of the other wavelength.</param>
     /// <param name="sums">One vector a quad, to be read by <see cref="Unpack"/>.</param>
-    public void AddBlock(int block, Vector256<double>* products, Vector256<double>* sums)
+    /// <param name="otherSums">The same of the other wavelength.</param>
+    public void AddBlock(
+        int block,
+        Vector256<double>* products,
+        Vector256<double>* otherProducts,
+        Vector256<double>* sums,
+        Vector256<double>* otherSums
+    )
     {
         Vector256<double>* weight = weights + ((nint)block * blockVectors);
         for (int q = 0; q < quads.Length; q++)
         {
             nint width = quads[q].Width;
-            Vector256<double>* product = products + ((quads[q].Top & 1) * RowVectors);
+            nint row = (quads[q].Top & 1) * RowVectors;
             Vector256<double> sum0 = default;
             Vector256<double> sum1 = default;
             Vector256<double> sum2 = default;
             Vector256<double> sum3 = default;
-            Vector256<double> next0 = default;
-            Vector256<double> next1 = default;
-            Vector256<double> next2 = default;
-            Vector256<double> next3 = default;
-            // Two orders together, so that no sum waits for itself.
-            for (int i = 0; i < BlockOrders; i += 2)
+            Vector256<double> other0 = default;
+            Vector256<double> other1 = default;
+            Vector256<double> other2 = default;
+            Vector256<double> other3 = default;
+            for (int i = 0; i < BlockOrders; i++)
             {
-                Vector256<double>* nextWeight = weight + (Lanes * width);
-                Vector256<double>* nextProduct = product + (2 * RowVectors);
                 for (nint j = 0; j < width; j++)
                 {
-                    Vector256<double> factor = product[j];
-                    Vector256<double> nextFactor = nextProduct[j];
+                    Vector256<double> factor = products[row + j];
+                    Vector256<double> otherFactor = otherProducts[row + j];
                     sum0 = Fma.MultiplyAdd(factor, weight[0], sum0);
+                    other0 = Fma.MultiplyAdd(otherFactor, weight[0], other0);
                     sum1 = Fma.MultiplyAdd(factor, weight[1], sum1);
+                    other1 = Fma.MultiplyAdd(otherFactor, weight[1], other1);
                     sum2 = Fma.MultiplyAdd(factor, weight[2], sum2);
+                    other2 = Fma.MultiplyAdd(otherFactor, weight[2], other2);
                     sum3 = Fma.MultiplyAdd(factor, weight[3], sum3);
-                    next0 = Fma.MultiplyAdd(nextFactor, nextWeight[0], next0);
-                    next1 = Fma.MultiplyAdd(nextFactor, nextWeight[1], next1);
-                    next2 = Fma.MultiplyAdd(nextFactor, nextWeight[2], next2);
-                    next3 = Fma.MultiplyAdd(nextFactor, nextWeight[3], next3);
+                    other3 = Fma.MultiplyAdd(otherFactor, weight[3], other3);
                     weight += Lanes;
-                    nextWeight += Lanes;
                 }
-                weight = nextWeight;
-                product = nextProduct + (2 * RowVectors);
+                row += 2 * RowVectors;
             }
-            sums[q] += Lane.Sums(sum0 + next0, sum1 + next1, sum2 + next2, sum3 + next3);
+            sums[q] += Lane.Sums(sum0, sum1, sum2, sum3);
+            otherSums[q] += Lane.Sums(other0, other1, other2, other3);
         }
     }
 
@@ -200,7 +215,6 @@ internal sealed unsafe class CouplingTable : IDisposable
 
         public int Vectors => BlockOrders * Width * Lanes;
 
-        public int SlotOf(int l) =>
-            l <= Top && l > Top - (2 * Lanes) && int.IsEvenInteger(Top - l) ? (Top - l) / 2 : -1;
+        public bool Holds(int l) => l <= Top && l > Top - (2 * Lanes) && int.IsEvenInteger(Top - l);
     }
 }

@@ -27,28 +27,47 @@ internal sealed record GrainAverage(double AbsorptionPerMm, double ScatteringPer
         double largest = LargestSizeParameter(sizes, resinIndex);
         using var coupling = new CouplingTable(LorenzMie.TermsFor(largest), highestMoment);
         var averages = new GrainAverage[WavelengthGrid.Count];
-        // One by one in order: short waves take longest and go first.
-        OrderablePartitioner<int> wavelengths = Partitioner.Create(
-            Enumerable.Range(0, averages.Length),
-            EnumerablePartitionerOptions.NoBuffering
-        );
-        Parallel.ForEach(
-            wavelengths,
-            () => new AveragedProducts(sizes, coupling),
-            (i, _, products) =>
-            {
-                double nm = WavelengthGrid.NmAt(i);
-                double k = pigmentAbsorptionPerMm[i] * nm / (4 * Math.PI * NmPerMm);
-                var index = new Complex(pigmentIndex[i] / resinIndex[i], k / resinIndex[i]);
-                double perUm = SizeParameterPerUm(resinIndex[i], nm);
-                averages[i] = FourSpheres.IsSupported
-                    ? FourAtATime(index, perUm, products)
-                    : OneByOne(index, perUm, sizes, coupling);
-                return products;
-            },
-            products => products.Dispose()
-        );
+        if (FourSpheres.IsSupported)
+        {
+            // Two neighbours at a time, in order: short waves take longest and go first.
+            OrderablePartitioner<int> pairs = Partitioner.Create(
+                Enumerable.Range(0, (averages.Length + 1) / 2),
+                EnumerablePartitionerOptions.NoBuffering
+            );
+            Parallel.ForEach(
+                pairs,
+                () =>
+                    (
+                        One: new AveragedProducts(sizes, coupling),
+                        Other: new AveragedProducts(sizes, coupling)
+                    ),
+                (pair, _, products) =>
+                {
+                    int i = 2 * pair;
+                    int neighbour = Math.Min(i + 1, averages.Length - 1);
+                    (averages[i], averages[neighbour]) = FourAtATime(Sphere(i), Sphere(neighbour), products);
+                    return products;
+                },
+                products =>
+                {
+                    products.One.Dispose();
+                    products.Other.Dispose();
+                }
+            );
+        }
+        else
+        {
+            Parallel.For(0, averages.Length, i => averages[i] = OneByOne(Sphere(i), sizes, coupling));
+        }
         return averages;
+
+        GrainOptics Sphere(int i)
+        {
+            double nm = WavelengthGrid.NmAt(i);
+            double k = pigmentAbsorptionPerMm[i] * nm / (4 * Math.PI * NmPerMm);
+            var index = new Complex(pigmentIndex[i] / resinIndex[i], k / resinIndex[i]);
+            return new(index, SizeParameterPerUm(resinIndex[i], nm));
+        }
     }
 
     /// <summary>Size parameter of the largest grain at the wavelength where it is greatest.</summary>
@@ -63,13 +82,9 @@ internal sealed record GrainAverage(double AbsorptionPerMm, double ScatteringPer
     }
 
     /// <summary>The average from one sphere after the other, in plain arithmetic.</summary>
-    public static GrainAverage OneByOne(
-        Complex index,
-        double sizeParameterPerUm,
-        SizeNodes sizes,
-        CouplingTable coupling
-    )
+    public static GrainAverage OneByOne(GrainOptics optics, SizeNodes sizes, CouplingTable coupling)
     {
+        (Complex index, double sizeParameterPerUm) = optics;
         int terms = LorenzMie.TermsFor(sizes.DiametersUm[^1] * sizeParameterPerUm);
         int width = coupling.HighestMoment + 1;
         var even = new double[(terms + 1) * width];
@@ -93,27 +108,33 @@ internal sealed record GrainAverage(double AbsorptionPerMm, double ScatteringPer
             for (int l = 0; l <= coupling.HighestMoment; l++)
             {
                 double[] products = int.IsEvenInteger(l) ? even : odd;
-                for (int d = 0; d <= l; d++)
-                {
-                    moments[l] += coupling.Weight(n, d, l) * products[(n * width) + d];
-                }
+                moments[l] += coupling.Coupled(n, l, products.AsSpan(n * width, l + 1));
             }
         }
         return new GrainAverage(absorption, scattering, PhaseMoments.Normalised(moments));
     }
 
-    /// <summary>The average from four spheres at a time.</summary>
-    public static GrainAverage FourAtATime(
-        Complex index,
-        double sizeParameterPerUm,
-        AveragedProducts products
+    /// <summary>The averages at two wavelengths from four spheres at a time.</summary>
+    public static (GrainAverage One, GrainAverage Other) FourAtATime(
+        GrainOptics one,
+        GrainOptics other,
+        (AveragedProducts One, AveragedProducts Other) products
     )
     {
-        double absorbed = products.Load(index, sizeParameterPerUm);
-        double[] moments = products.Moments();
-        // An efficiency is 2/x² times the sum over orders; π d²/4 over π d³/6 is 1.5/d, and x = d times the size parameter per µm.
+        double absorbed = products.One.Load(one.Index, one.SizeParameterPerUm);
+        double otherAbsorbed = products.Other.Load(other.Index, other.SizeParameterPerUm);
+        AveragedProducts.Couple(products.One, products.Other);
+        return (
+            FromSums(absorbed, products.One.Moments(), one.SizeParameterPerUm),
+            FromSums(otherAbsorbed, products.Other.Moments(), other.SizeParameterPerUm)
+        );
+    }
+
+    // An efficiency is 2/x² times the sum over orders; π d²/4 over π d³/6 is 1.5/d, and x = d times the size parameter per µm.
+    private static GrainAverage FromSums(double absorbed, double[] moments, double sizeParameterPerUm)
+    {
         double perSum = 3 * UmPerMm / (sizeParameterPerUm * sizeParameterPerUm);
-        return new GrainAverage(perSum * absorbed, perSum * moments[0], PhaseMoments.Normalised(moments));
+        return new(perSum * absorbed, perSum * moments[0], PhaseMoments.Normalised(moments));
     }
 
     private static double SizeParameterPerUm(double resinIndex, double nm) =>
@@ -128,14 +149,16 @@ internal sealed record GrainAverage(double AbsorptionPerMm, double ScatteringPer
             int highest = Math.Min(width - 1, sphere.TermCount - n);
             for (int d = 0; d <= highest; d++)
             {
-                Complex aOther = Complex.Conjugate(a[n + d]);
-                Complex bOther = Complex.Conjugate(b[n + d]);
-                double same = weight * ((a[n] * aOther) + (b[n] * bOther)).Real;
-                double crossed = weight * ((a[n] * bOther) + (b[n] * aOther)).Real;
+                double same = weight * (RealProduct(a[n], a[n + d]) + RealProduct(b[n], b[n + d]));
+                double crossed = weight * (RealProduct(a[n], b[n + d]) + RealProduct(b[n], a[n + d]));
                 int at = (n * width) + d;
                 even[at] += int.IsEvenInteger(d) ? same : crossed;
                 odd[at] += int.IsEvenInteger(d) ? crossed : same;
             }
         }
     }
+
+    // Re(c d*)
+    private static double RealProduct(Complex c, Complex d) =>
+        (c.Real * d.Real) + (c.Imaginary * d.Imaginary);
 }

@@ -14,16 +14,19 @@ public class CouplingTableTests
     {
         using var table = new CouplingTable(terms, highest);
         var squares = new double[highest + 1];
+        var one = new double[highest + 1];
         for (int n = 1; n <= terms; n++)
         {
             for (int d = 0; d <= highest; d++)
             {
                 Squared3j.Fill(n, d, squares);
+                Array.Clear(one);
+                one[d] = 1;
                 double pair = (d == 0 ? 1 : 2) * ((2.0 * n) + 1) * ((2.0 * (n + d)) + 1);
                 for (int l = d; l <= highest; l++)
                 {
                     double expected = pair * squares[l];
-                    Assert.Equal(expected, table.Weight(n, d, l), 1e-10 * (1 + expected));
+                    Assert.Equal(expected, table.Coupled(n, l, one), 1e-10 * (1 + expected));
                 }
             }
         }
