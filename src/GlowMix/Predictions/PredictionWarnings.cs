@@ -27,12 +27,20 @@ internal static class PredictionWarnings
         double depth = piece.DepthMm;
         double over = piece.DepthOverPackagesMm;
         bool glows = piece.HasPigment;
-        if (over <= 0)
+        if (over < 0)
         {
             Say(
                 "packages-in-air",
                 null,
-                $"{(over < 0 ? $"the packages stand {-over:0.##} mm out of the resin" : "the resin ends level with the packages")}: lit white is the bare board's, and the LEDs charge nothing"
+                $"the packages stand {-over:0.##} mm out of the resin: lit white is the bare board's, and the LEDs charge nothing"
+            );
+        }
+        else if (over == 0)
+        {
+            Say(
+                "packages-in-air",
+                null,
+                $"the resin ends level with the packages: lit white is the bare board's, and the LEDs charge nothing"
             );
         }
         if (boundsMissing)
