@@ -8,6 +8,8 @@ public static class PackageReturn
 {
     private const int Nodes = 96;
 
+    private static readonly Lazy<GaussLegendreRule> Rule = new(() => new(-Math.PI / 2, Math.PI / 2, Nodes));
+
     /// <summary>
     /// Share w(h) of Lambertian light from a disk that, sent back by the plane face above, lands on the disk again: the overlap
     /// of the disk with its mirror image, weighted with what the face sends back in each direction.
@@ -30,16 +32,17 @@ public static class PackageReturn
         double spread = 2 * depthMm / windowRadiusMm;
         // No overlap beyond spread · tan θ = 2.
         double steepest = spread / Math.Sqrt((spread * spread) + 4);
+        double[] nodes = Rule.Value.Abscissas;
+        double[] weights = Rule.Value.Weights;
         double returned = 0;
         double all = 0;
         foreach (var (from, to) in Ranges(critical, steepest))
         {
-            var rule = new GaussLegendreRule(-Math.PI / 2, Math.PI / 2, Nodes);
             for (int i = 0; i < Nodes; i++)
             {
                 // Nodes crowd at both ends, where reflectance and overlap start like square roots.
-                double cosine = from + ((to - from) * (1 + Math.Sin(rule.Abscissas[i])) / 2);
-                double weight = rule.Weights[i] * (to - from) / 2 * Math.Cos(rule.Abscissas[i]);
+                double cosine = from + ((to - from) * (1 + Math.Sin(nodes[i])) / 2);
+                double weight = weights[i] * (to - from) / 2 * Math.Cos(nodes[i]);
                 double sentBack = weight * 2 * cosine * Fresnel.Reflectance(cosine, 1 / index);
                 all += sentBack;
                 returned += sentBack * Overlap(spread * Math.Sqrt((1 - cosine) * (1 + cosine)) / cosine);

@@ -112,12 +112,90 @@ public sealed class PieceAssembly
             };
     }
 
-    private Led? LedOf(LedSource source) =>
-        source switch
+    private Led? LedOf(LedSource source)
+    {
+        switch (source)
         {
-            LedByName named => Take(shelf.Led(named.MaterialName), "led.material"),
-            _ => throw new NotSupportedException(),
+            case LedByName named:
+                return Take(shelf.Led(named.MaterialName), "led.material");
+            case LedByLabel label:
+                return WorkedOut(
+                    LedFromLabel.Of(
+                        label.CctK,
+                        label.Ra,
+                        RatingsOf(label.Ratings),
+                        ShippedLeds(),
+                        "the label's LED"
+                    ),
+                    "led.cct_k"
+                );
+            case LedBySpectrum measured:
+                return SpectrumOf(measured.SpectrumPath) is { } spectrum
+                    ? WorkedOut(
+                        LedFromSpectrum.Of(
+                            spectrum,
+                            RatingsOf(measured.Ratings),
+                            ShippedLeds(),
+                            measured.SpectrumPath
+                        ),
+                        "led.spectrum"
+                    )
+                    : null;
+            default:
+                throw new ArgumentException(
+                    $"An LED told by {source.GetType().Name} is not known.",
+                    nameof(source)
+                );
+        }
+    }
+
+    private Spectrum? SpectrumOf(string path)
+    {
+        if (files is null)
+        {
+            Error("led.spectrum", PieceTexts.NoFiles(path));
+            return null;
+        }
+        var file = SpectrumFile.Read(files.Open(path));
+        ofMaterials.AddRange(file.Problems);
+        if (file.Table is not { } table)
+        {
+            return null;
+        }
+        var resampled = ResampledSpectrum.From(table);
+        if (resampled.IsInterpolated)
+        {
+            ofMaterials.Add(
+                new(path, null, PieceTexts.CoarseSpectrum(resampled.WidestStepNm), Severity.Warning)
+            );
+        }
+        return resampled.Spectrum;
+    }
+
+    private Led? WorkedOut(WorkedOutLed led, string keyPath)
+    {
+        if (led.Problem is { } problem)
+        {
+            Error(keyPath, problem);
+        }
+        return led.Led;
+    }
+
+    private static PackageRatings RatingsOf(LedRatings told) =>
+        new()
+        {
+            FluxLm = told.FluxLm,
+            AtMa = told.AtMa,
+            FluxDoubt = told.FluxTolerancePercent is double percent ? Doubt.OfPercent(percent) : default,
+            MaxMa = told.MaxMa,
+            WindowRadiusMm = told.WindowRadiusMm,
+            PackageHeightMm = told.PackageHeightMm,
+            PackageLengthMm = told.PackageLengthMm,
+            PackageWidthMm = told.PackageWidthMm,
         };
+
+    private Led[] ShippedLeds() =>
+        [.. Shelf.ShippedNames(MaterialKind.Led).Select(name => shelf.Led(name).Material).OfType<Led>()];
 
     private double? DriveOf(Led led)
     {

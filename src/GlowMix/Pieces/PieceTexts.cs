@@ -24,10 +24,13 @@ internal static class PieceTexts
     public static string CalibrationNotUsed =>
         "the calibration is not used: this version has no calibrated predictions";
 
-    public static string LedContradicts(string led) =>
-        $"the return matrix of {led} turns more light than its bare spectrum holds: lower its conversion into longer bands";
+    public static string NoFiles(string path) =>
+        $"'{path}' cannot be opened here: no folder of files was given";
 
-    public static string GrainTooLarge(string reason) => reason;
+    public static string CoarseSpectrum(double stepNm) =>
+        Say(
+            $"the spectrum has steps of up to {stepNm:0.#} nm and is interpolated to 5 nm; steps of 5 nm or less are asked for"
+        );
 
     public static string Hours(double minutes) =>
         minutes < 120 || minutes % 30 != 0 ? Say($"{minutes} min") : Say($"{minutes / 60} h");
