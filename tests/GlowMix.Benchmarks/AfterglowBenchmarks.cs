@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using GlowMix.Afterglow;
+using GlowMix.Recipes;
 
 namespace GlowMix.Benchmarks;
 
@@ -13,7 +14,7 @@ public class AfterglowBenchmarks
         .. Enumerable.Range(0, Nodes).Select(i => 1.5e13 * Math.Exp(-i / 10.0)),
     ];
     private readonly double[] mcdM2 = [.. Enumerable.Repeat(1.8e-10, Nodes)];
-    private DecaySheet sheet = null!;
+    private SolvedSheet sheet = null!;
     private TrapLadder ladder = null!;
     private ChargeProgramme day = null!;
     private ChargedTraps charged = null!;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using GlowMix.Recipes;
 
 namespace GlowMix.Afterglow;
 

@@ -35,7 +35,7 @@ public static class LadderFit
     /// <param name="leaningExponent">p, −1 to 2.</param>
     /// <returns>The ladder, or why the sheet cannot be held by so few traps. Bad input throws.</returns>
     public static LadderFitResult To(
-        DecaySheet sheet,
+        SolvedSheet sheet,
         TrapConstants constants,
         double smoothing = LikelySmoothing,
         double leaningExponent = LeaningExponent
@@ -79,7 +79,7 @@ public static class LadderFit
     }
 
     // With every photon trapped the sheet still asks for more traps than there are.
-    private static LadderFitResult TooSmall(DecaySheet sheet, RungProblem problem)
+    private static LadderFitResult TooSmall(SolvedSheet sheet, RungProblem problem)
     {
         double capacity = sheet.CapacityPerMm3;
         double Excess(double logFactor)
@@ -110,7 +110,7 @@ public static class LadderFit
         return Refused(sheet, text, factor * capacity);
     }
 
-    private static LadderFitResult Refused(DecaySheet sheet, string text, double? neededCapacityPerMm3) =>
+    private static LadderFitResult Refused(SolvedSheet sheet, string text, double? neededCapacityPerMm3) =>
         new()
         {
             Refusal = text,

@@ -9,14 +9,14 @@ internal sealed class RungProblem
 {
     private const int Rungs = TrapLadder.RungCount;
 
-    private readonly DecaySheet sheet;
+    private readonly SolvedSheet sheet;
     private readonly TrapConstants constants;
     private readonly double smoothing;
     private readonly double stepDown;
     private readonly double[] sharePerS; // point after point: r exp(−r t) of each rung
     private int[] lastUsed = [.. Enumerable.Range(0, Rungs)];
 
-    internal RungProblem(DecaySheet sheet, TrapConstants constants, double smoothing, double leaningExponent)
+    internal RungProblem(SolvedSheet sheet, TrapConstants constants, double smoothing, double leaningExponent)
     {
         this.sheet = sheet;
         this.constants = constants;

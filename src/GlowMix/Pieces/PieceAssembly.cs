@@ -124,7 +124,7 @@ public sealed class PieceAssembly
                         label.CctK,
                         label.Ra,
                         RatingsOf(label.Ratings),
-                        ShippedLeds(),
+                        shelf.ShippedLeds(),
                         "the label's LED"
                     ),
                     "led.cct_k"
@@ -135,7 +135,7 @@ public sealed class PieceAssembly
                         LedFromSpectrum.Of(
                             spectrum,
                             RatingsOf(measured.Ratings),
-                            ShippedLeds(),
+                            shelf.ShippedLeds(),
                             measured.SpectrumPath
                         ),
                         "led.spectrum"
@@ -194,9 +194,6 @@ public sealed class PieceAssembly
             PackageWidthMm = told.PackageWidthMm,
         };
 
-    private Led[] ShippedLeds() =>
-        [.. Shelf.ShippedNames(MaterialKind.Led).Select(name => shelf.Led(name).Material).OfType<Led>()];
-
     private double? DriveOf(Led led)
     {
         double drive = recipe.Led.DriveMa ?? led.AtMa.Value;
@@ -221,7 +218,7 @@ public sealed class PieceAssembly
             return;
         }
         double packages = count * led.PackageLengthMm.Value * led.PackageWidthMm.Value;
-        if (packages > length * width)
+        if (packages >= length * width)
         {
             Error(
                 "led.count",
@@ -244,6 +241,11 @@ public sealed class PieceAssembly
         var pigment = Take(shelf.Pigment(layer.PigmentName), $"layers.{layer.Name}.pigment");
         if (pigment is null || resin is null)
         {
+            return null;
+        }
+        if (pigment.DensityGPerCm3.Value <= resin.DensityMixGPerCm3.Value)
+        {
+            Error($"layers.{layer.Name}.pigment", PieceTexts.PigmentFloats(pigment.Name, resin.Name));
             return null;
         }
         double loading = layer.LoadingPercent ?? 0;

@@ -24,6 +24,9 @@ internal static class PieceTexts
     public static string CalibrationNotUsed =>
         "the calibration is not used: this version has no calibrated predictions";
 
+    public static string PigmentFloats(string pigment, string resin) =>
+        $"{pigment} is no denser than {resin}; allowed: pigments that sink";
+
     public static string NoFiles(string path) =>
         $"'{path}' cannot be opened here: no folder of files was given";
 

@@ -7,10 +7,8 @@ namespace GlowMix.Predictions;
 /// <summary>Trap ladders fitted to pigments' sheets, each worked out once and kept. Safe to use from several threads.</summary>
 internal sealed class LadderShelf(PigmentSheets sheets)
 {
-    private readonly ConcurrentDictionary<
-        (SheetSample Sample, double Factor),
-        Lazy<Afterglow.DecaySheet>
-    > solved = new();
+    private readonly ConcurrentDictionary<(SheetSample Sample, double Factor), Lazy<SolvedSheet>> solved =
+        new();
     private readonly ConcurrentDictionary<
         (SheetSample Sample, Variation Variation),
         Lazy<LadderFitResult>

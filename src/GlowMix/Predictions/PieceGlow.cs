@@ -83,9 +83,7 @@ internal sealed class PieceGlow
                                         : ChargeStep.Dark(s.step.Minutes, s.step.TemperatureC)
                                 ),
                             ],
-                            light.Piece.Start == Recipes.ChargeStart.SettledDaily
-                                ? Afterglow.ChargeStart.SettledDaily
-                                : Afterglow.ChargeStart.Empty,
+                            light.Piece.Start,
                             light.Piece.DarknessTemperatureC
                         );
                         return new PigmentTraps(cells, ladder, programme.Charge(ladder));

@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
+using GlowMix.Afterglow;
 using GlowMix.Colour;
 using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Optics.Grains;
 using GlowMix.Optics.Pour;
-using DecaySheet = GlowMix.Afterglow.DecaySheet;
-using SheetPoint = GlowMix.Afterglow.SheetPoint;
 
 namespace GlowMix.Predictions;
 
@@ -36,7 +35,7 @@ internal sealed class PigmentSheets(Shelf shelf, OpticsShelf optics)
     }
 
     /// <summary>The sheet with what its sample absorbs and sends out.</summary>
-    public DecaySheet Solve(SheetSample sample, double absorptionFactor)
+    public SolvedSheet Solve(SheetSample sample, double absorptionFactor)
     {
         var pigment = sample.Pigment;
         var sheet = pigment.Sheet;
@@ -61,7 +60,7 @@ internal sealed class PigmentSheets(Shelf shelf, OpticsShelf optics)
         var lightWPerMm2Nm = 1e-6 * sample.Lamp.WPerM2NmAtLux(sheet.IlluminanceLx.Value);
         var weights = GlowWeights.McdPerM2(GlowEscape.Of(pour, floor), pour, Photometry.LmPerW);
         return new(
-            [.. sheet.Points.Value.Select(p => new SheetPoint(p.Minutes, p.LuminanceMcdM2))],
+            sheet.Points.Value,
             sheet.Minutes.Value,
             sheet.TemperatureC.Value,
             [.. PigmentExcitation.FromSky(pour, lightWPerMm2Nm, floor)],

@@ -1,4 +1,5 @@
 using System.Globalization;
+using GlowMix.Casting;
 using GlowMix.Colour;
 using GlowMix.Pieces;
 using GlowMix.Spectra;
@@ -15,7 +16,7 @@ internal static class PredictionWarnings
 
     public static IReadOnlyList<Warning> Of(
         Piece piece,
-        FigureValues figures,
+        CastingPlan plan,
         PieceLight light,
         bool boundsMissing
     )
@@ -57,6 +58,22 @@ internal static class PredictionWarnings
                 "ra-beyond-method",
                 "lit.ra",
                 $"this tint is beyond what CIE 13.3 colour rendering is made for: Ra is not meaningful"
+            );
+        }
+        foreach (var batch in plan.Layers.Where(l => !l.Pours))
+        {
+            Say(
+                "does-not-pour",
+                "casting.viscosity_mpa_s",
+                $"{batch.Layer.Name}: grains fill {batch.PigmentVolumePercent:0} % of the volume, near the densest they pack: the mix does not pour"
+            );
+        }
+        if (plan.DegasWindowMin <= 0)
+        {
+            Say(
+                "no-time-to-degas",
+                "casting.degas_window_min",
+                $"mixing and vacuum take the whole pot life: the mix sets before it is poured"
             );
         }
         foreach (var layer in piece.Layers.Where(l => l.VolumeFraction > DensestIndependent))

@@ -70,7 +70,8 @@ public sealed class Predictor
     {
         var runs = RunsOf(piece);
         var likely = runs.First(r => r.Variation == Variation.Likely);
-        var figures = likely.FiguresInFull();
+        var plan = CastingFigures.PlanOf(piece);
+        var figures = likely.FiguresInFull(plan);
         var bands = piece.HasPigment ? Bounds.Of([.. runs.Select(r => r.Figures)], likely.Figures) : [];
         return new Prediction
         {
@@ -78,7 +79,7 @@ public sealed class Predictor
             Title = piece.Recipe.Title ?? "",
             Figures = figures,
             Bands = bands,
-            Warnings = PredictionWarnings.Of(piece, figures, likely.Light, runs.Length < Run.CountFor(piece)),
+            Warnings = PredictionWarnings.Of(piece, plan, likely.Light, runs.Length < Run.CountFor(piece)),
             TakenAs = piece.TakenAs,
             Assumptions = CalibrateFirst.Of(piece),
             Spectra = likely.SpectraOf(),

@@ -1,3 +1,4 @@
+using GlowMix.Casting;
 using GlowMix.Colour;
 using GlowMix.Pieces;
 using GlowMix.Spectra;
@@ -40,11 +41,12 @@ internal sealed class Run
     public static int CountFor(Piece piece) =>
         piece.HasPigment ? Variation.AbsorptionFactors.Count * Variation.Smoothings.Count : 1;
 
-    /// <summary>With the split by cause, which only the likely run needs.</summary>
-    public FigureValues FiguresInFull()
+    /// <summary>With the split by cause and the casting, which only the likely run needs.</summary>
+    public FigureValues FiguresInFull(CastingPlan plan)
     {
         var figures = FigureValues.Builder.From(Figures);
         ShiftByCause.Set(figures, Light);
+        CastingFigures.Set(figures, plan);
         return figures.Build();
     }
 

@@ -1,4 +1,5 @@
 using GlowMix.Afterglow;
+using GlowMix.Recipes;
 
 namespace GlowMix.Tests.Afterglow;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GlowMix.Afterglow;
+using GlowMix.Materials;
 
 namespace GlowMix.Tests.Afterglow;
 
@@ -112,7 +113,7 @@ public class LadderFitTests
     public void Remembering_the_rungs_in_use_does_not_change_the_answer()
     {
         // Falling far faster than the ladder leans, then staying: several rungs come out empty.
-        DecaySheet steep = Sheet([new(1, 900), new(2, 400), new(4, 90), new(8, 5), new(400, 3)]);
+        SolvedSheet steep = Sheet([new(1, 900), new(2, 400), new(4, 90), new(8, 5), new(400, 3)]);
         RungProblem Fresh() => new(steep, TrapConstants.Assumed, smoothing: 0.01, leaningExponent: 0.15);
         RungProblem used = Fresh();
         bool anyEmpty = false;
@@ -159,7 +160,7 @@ public class LadderFitTests
     [Fact]
     public void The_order_in_which_points_are_told_does_not_matter()
     {
-        DecaySheet sheet = ClassSheet("B");
+        SolvedSheet sheet = ClassSheet("B");
         LadderFitResult forwards = LadderFit.To(sheet, TrapConstants.Assumed);
         LadderFitResult backwards = LadderFit.To(Sheet([.. sheet.Points.Reverse()]), TrapConstants.Assumed);
         Assert.Equal(forwards.Ladder!.TrapsPerMm3, backwards.Ladder!.TrapsPerMm3);
@@ -192,7 +193,7 @@ public class LadderFitTests
 
     // A thick layer also absorbs light for which its grains absorb little, so it takes more photons than those that count in
     // full: half as many again here.
-    private static DecaySheet ClassSheet(
+    private static SolvedSheet ClassSheet(
         string name,
         double capacityPerMm3 = SamplePour.CapacityPerMm3,
         double illuminanceLx = 1500
@@ -204,7 +205,7 @@ public class LadderFitTests
             illuminanceLx
         );
 
-    private static DecaySheet SheetOf(TrapLadder ladder, double temperatureC)
+    private static SolvedSheet SheetOf(TrapLadder ladder, double temperatureC)
     {
         GlowCurve glow = Glow(ladder, temperatureC);
         return Sheet(
@@ -213,7 +214,7 @@ public class LadderFitTests
         );
     }
 
-    private static DecaySheet Sheet(
+    private static SolvedSheet Sheet(
         ImmutableArray<SheetPoint> points,
         double temperatureC = 20,
         double capacityPerMm3 = SamplePour.CapacityPerMm3,

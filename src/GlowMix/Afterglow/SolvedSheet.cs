@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using GlowMix.Materials;
 
 namespace GlowMix.Afterglow;
 
 /// <summary>What a pigment's sheet says of its decay, with the sample and the charge it was read on. Immutable.</summary>
-public sealed class DecaySheet
+public sealed class SolvedSheet
 {
     /// <param name="points">At least one; no minute twice.</param>
     /// <param name="chargeMinutes">How long the sample was lit, from empty traps, min.</param>
@@ -11,7 +12,7 @@ public sealed class DecaySheet
     /// <param name="absorbedPerSMm3">Photons absorbed per second and mm³ of pigment at each depth of the sample.</param>
     /// <param name="mcdM2PerPhotonPerSMm3">What one photon emitted per second and mm³ of pigment at each depth adds to the luminance, mcd/m².</param>
     /// <param name="capacityPerMm3">Traps per mm³ of pigment, taken as known.</param>
-    public DecaySheet(
+    public SolvedSheet(
         ImmutableArray<SheetPoint> points,
         double chargeMinutes,
         double temperatureC,
