@@ -9,46 +9,34 @@ namespace GlowMix.LitState;
 /// </summary>
 public static class FirstPass
 {
-    /// <summary>s = (I − M R)(I − R)⁻¹ b, watts per band; a bare face over this s gives the bare output again.</summary>
+    /// <summary>
+    /// s = (I − M R)(I − R)⁻¹ b, wavelength by wavelength, so that a bare face over this s gives the bare spectrum again; light
+    /// that the package converted starts in the shape of the band it joins.
+    /// </summary>
     /// <param name="led">The package.</param>
     /// <param name="resinIndex">Refractive index of the resin.</param>
-    /// <returns>Three powers, W. A negative one says that the return matrix and the bare spectrum contradict each other.</returns>
-    public static double[] OfBands(LedBands led, Spectrum resinIndex)
+    /// <returns>
+    /// Three spectra, W/nm. A negative sample says that the return matrix and the bare spectrum contradict each other.
+    /// </returns>
+    public static Spectrum[] Of(LedBands led, Spectrum resinIndex)
     {
         ArgumentNullException.ThrowIfNull(led);
         ArgumentNullException.ThrowIfNull(resinIndex);
-        Span<double> inside = stackalloc double[LedBands.Count];
-        Span<double> reflected = stackalloc double[LedBands.Count];
+        var sentBack = resinIndex.Select(Fresnel.DiffuseFromInside);
+        var first = new Spectrum[LedBands.Count];
+        var returnedW = new double[LedBands.Count];
         for (int j = 0; j < LedBands.Count; j++)
         {
-            reflected[j] = FaceReflectance(led.Shapes[j], resinIndex);
-            inside[j] = led.BareW[j] / (1 - reflected[j]);
-        }
-        var first = new double[LedBands.Count];
-        for (int i = 0; i < LedBands.Count; i++)
-        {
-            first[i] = inside[i];
-            for (int j = 0; j < LedBands.Count; j++)
+            var inside = led.BareW[j] * led.Shapes[j] * sentBack.Select(r => 1 / (1 - r));
+            returnedW[j] = inside.IntegralOverNm(sentBack);
+            double fed = 0;
+            for (int shorter = 0; shorter < j; shorter++)
             {
-                first[i] -= led.Returned[i, j] * reflected[j] * inside[j];
+                fed += led.Returned[j, shorter] * returnedW[shorter];
             }
+            double unchanged = led.Returned[j, j];
+            first[j] = (inside * sentBack.Select(r => 1 - (unchanged * r))) - (fed * led.Shapes[j]);
         }
         return first;
-    }
-
-    /// <summary>Diffuse reflectance of the face from inside, the mean over a band.</summary>
-    private static double FaceReflectance(Spectrum shape, Spectrum resinIndex)
-    {
-        double sum = 0;
-        double weight = 0;
-        for (int i = 0; i < WavelengthGrid.Count; i++)
-        {
-            if (shape[i] > 0)
-            {
-                sum += shape[i] * Fresnel.DiffuseFromInside(resinIndex[i]);
-                weight += shape[i];
-            }
-        }
-        return sum / weight;
     }
 }

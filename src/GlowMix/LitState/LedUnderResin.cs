@@ -31,8 +31,8 @@ public sealed class LedUnderResin
     /// <param name="boardReflectance">As the resin sees it.</param>
     /// <param name="landsOnPackage">Share of the light from above that lands on packages, 0 to 1.</param>
     /// <remarks>
-    /// D_j = 1 − B (w M_jj + (1 − w) ρ), u_j = C_j p_j / D_j, C_i = s_i + w Σ_{j≠i} M_ij ∫ B u_j dλ, with B the share of a unit
-    /// floor source that the pour sends back down.
+    /// D_j = 1 − B (w M_jj + (1 − w) ρ), u_j = (s_j + c_j p_j) / D_j, c_i = w Σ_{j≠i} M_ij ∫ B u_j dλ, with B the share of a
+    /// unit floor source that the pour sends back down.
     /// </remarks>
     public static LedUnderResin Of(
         LedBands led,
@@ -47,12 +47,12 @@ public sealed class LedUnderResin
         var response =
             pour.OverPackages ?? throw new ArgumentException("The packages stay in air.", nameof(pour));
         double w = landsOnPackage;
-        var first = FirstPass.OfBands(led, pour.Stack.Resin.Index);
+        var first = FirstPass.Of(led, pour.Stack.Resin.Index);
         var upward = new Spectrum[LedBands.Count];
         var returnedW = new double[LedBands.Count];
         for (int j = 0; j < LedBands.Count; j++)
         {
-            double fed = first[j];
+            double fed = 0;
             for (int shorter = 0; shorter < j; shorter++)
             {
                 fed += w * led.Returned[j, shorter] * returnedW[shorter];
@@ -60,15 +60,14 @@ public sealed class LedUnderResin
             double unchanged = led.Returned[j, j];
             var shape = led.Shapes[j];
             upward[j] = Spectrum.FromIndex(i =>
-                fed
-                * shape[i]
+                (first[j][i] + (fed * shape[i]))
                 / (1 - (response.Floor[i] * ((w * unchanged) + ((1 - w) * boardReflectance[i]))))
             );
             returnedW[j] = Total(upward[j], response.Floor);
         }
 
         var die = upward[LedBands.Die];
-        double sent = first[LedBands.Die];
+        double sent = first[LedBands.Die].IntegralOverNm();
         double board = 0;
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {

@@ -167,7 +167,8 @@ public sealed class Predictor
 
     private static IEnumerable<Problem> LedProblems(Piece piece)
     {
-        if (FirstPass.OfBands(PieceLight.BandsOf(piece), piece.Resin.RefractiveIndex.Value).Any(s => s < 0))
+        var first = FirstPass.Of(PieceLight.BandsOf(piece), piece.Resin.RefractiveIndex.Value);
+        if (first.Any(s => s.Samples.ContainsAnyExceptInRange(0, double.PositiveInfinity)))
         {
             yield return piece.Recipe.ProblemAt(
                 "led",
