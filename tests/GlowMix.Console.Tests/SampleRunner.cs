@@ -10,11 +10,13 @@ internal sealed class SampleRunner(Prediction prediction) : IRecipeRunner
 {
     public Exception? Fault { get; init; }
 
-    public RecipeOutcome Predict(FileText recipe, IMaterialSource files, CancellationToken stop) =>
+    public RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop) =>
         Fault is not null ? throw Fault
         : Document.Read(recipe) is { Root: null } broken ? new(null, broken.Problems)
         : new(prediction with { Recipe = recipe.Name }, []);
 
-    public IReadOnlyList<Problem> Check(FileText recipe, IMaterialSource files) =>
+    public IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files) =>
         Document.Read(recipe).Problems;
+
+    public LadderView? LadderOf(Pigment pigment, FolderMaterials files) => null;
 }

@@ -17,9 +17,16 @@ internal static class FileKind
     /// <summary>The first key of a text, without reading the rest of it; null if the text does not begin with one.</summary>
     public static string? FirstKey(string text)
     {
-        foreach (var rawLine in text.AsSpan().EnumerateLines())
+        int start = 0;
+        while (start < text.Length)
         {
-            var line = rawLine.TrimStart('\uFEFF').Trim();
+            int end = start;
+            while (end < text.Length && text[end] is not ('\n' or '\r'))
+            {
+                end++;
+            }
+            var line = text.AsSpan(start, end - start).TrimStart('\uFEFF').Trim();
+            start = end + 1;
             if (line.Length == 0 || line[0] == '#' || line is "---")
             {
                 continue;

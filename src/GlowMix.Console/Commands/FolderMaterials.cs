@@ -11,6 +11,9 @@ internal sealed class FolderMaterials(string folder, Surroundings surroundings) 
     private const string Materials = "materials";
     private const string Ending = ".yaml";
 
+    /// <summary>The recipe's folder in the user's words.</summary>
+    public string Folder => folder;
+
     /// <summary>The files beside a recipe.</summary>
     public static FolderMaterials BesideFile(string file, Surroundings surroundings) =>
         new(Path.GetDirectoryName(file) ?? "", surroundings);

@@ -1,5 +1,6 @@
 using GlowMix.Documents;
 using GlowMix.Materials;
+using GlowMix.Predictions;
 
 namespace GlowMix.Console.Commands;
 
@@ -10,8 +11,11 @@ internal interface IRecipeRunner
     /// <param name="recipe">The file's text.</param>
     /// <param name="files">The user's files beside it.</param>
     /// <param name="stop">Ends the run.</param>
-    RecipeOutcome Predict(FileText recipe, IMaterialSource files, CancellationToken stop);
+    RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop);
 
     /// <summary>Errors and warnings of a recipe and the files it names, without predicting it.</summary>
-    IReadOnlyList<Problem> Check(FileText recipe, IMaterialSource files);
+    IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files);
+
+    /// <summary>The ladder of traps behind a pigment's sheet; null if the sheet's sample cannot be put together.</summary>
+    LadderView? LadderOf(Pigment pigment, FolderMaterials files);
 }

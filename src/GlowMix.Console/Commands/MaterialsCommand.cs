@@ -14,14 +14,18 @@ internal sealed class MaterialsCommand
     private readonly Surroundings surroundings;
     private readonly Shelf shelf;
 
-    private MaterialsCommand(Surroundings surroundings)
+    private readonly IRecipeRunner runner;
+    private readonly FolderMaterials files;
+
+    private MaterialsCommand(Surroundings surroundings, IRecipeRunner runner)
     {
-        this.surroundings = surroundings;
-        shelf = new(new FolderMaterials("", surroundings));
+        (this.surroundings, this.runner) = (surroundings, runner);
+        files = new("", surroundings);
+        shelf = new(files);
     }
 
     /// <summary>The command.</summary>
-    public static Command Create(Surroundings surroundings)
+    public static Command Create(Surroundings surroundings, IRecipeRunner runner)
     {
         var command = new Command(
             "materials",
@@ -52,7 +56,7 @@ internal sealed class MaterialsCommand
             }
         });
         command.SetAction(parsed =>
-            new MaterialsCommand(surroundings).Run(
+            new MaterialsCommand(surroundings, runner).Run(
                 parsed.GetValue(kind),
                 parsed.GetValue(name),
                 surroundings.Sheet(parsed.GetValue(ascii))
@@ -124,7 +128,9 @@ internal sealed class MaterialsCommand
         {
             return code;
         }
-        new MaterialSheet(material, sheet).Print();
+        new MaterialSheet(material, sheet).Print(
+            material is Pigment pigment ? runner.LadderOf(pigment, files) : null
+        );
         if (MaterialPlots.Of(material) is { } plot)
         {
             sheet.Blank();

@@ -1,5 +1,6 @@
 using GlowMix.Documents;
 using GlowMix.Materials;
+using GlowMix.Predictions;
 using GlowMix.Recipes;
 
 namespace GlowMix.Console.Commands;
@@ -7,16 +8,31 @@ namespace GlowMix.Console.Commands;
 /// <summary>The model that travels with the program.</summary>
 internal sealed class RecipeRunner : IRecipeRunner
 {
+    // Recipes of one folder share their materials, and what was worked out of them.
+    private readonly Dictionary<string, Predictor> ofFolder = [];
+
     /// <inheritdoc/>
-    public RecipeOutcome Predict(FileText recipe, IMaterialSource files, CancellationToken stop)
+    public RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop)
     {
-        var problems = Check(recipe, files);
-        return Problems.CodeOf(problems) != ExitCode.Done
-            ? new(null, problems)
-            : new(null, [.. problems, new Problem(recipe.Name, null, "recipes cannot be predicted yet")]);
+        var outcome = PredictorOf(files).Predict(RecipeDocument.Read(recipe));
+        stop.ThrowIfCancellationRequested();
+        return new(outcome.Prediction, outcome.Problems);
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Problem> Check(FileText recipe, IMaterialSource files) =>
-        RecipeDocument.Read(recipe).Problems;
+    public IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files) =>
+        PredictorOf(files).Check(RecipeDocument.Read(recipe)).Problems;
+
+    /// <inheritdoc/>
+    public LadderView? LadderOf(Pigment pigment, FolderMaterials files) =>
+        PredictorOf(files).LadderOf(pigment).View;
+
+    private Predictor PredictorOf(FolderMaterials files)
+    {
+        if (!ofFolder.TryGetValue(files.Folder, out var predictor))
+        {
+            ofFolder[files.Folder] = predictor = new(new Shelf(files), files);
+        }
+        return predictor;
+    }
 }

@@ -1,11 +1,10 @@
-using GlowMix.Documents;
-
 namespace GlowMix.Console.Commands;
 
 /// <summary>Recipes in the current folder and in its folder 'recipes'.</summary>
 internal static class RecipesNearby
 {
     private const int MostFiles = 200;
+    private const int MostLetters = 4096;
 
     /// <summary>Their paths as a user would write them, sorted.</summary>
     public static IReadOnlyList<string> Find(Surroundings surroundings)
@@ -29,8 +28,7 @@ internal static class RecipesNearby
             Array.Sort(files, StringComparer.Ordinal);
             foreach (string file in files.AsSpan(0, Math.Min(files.Length, MostFiles)))
             {
-                var text = DocumentFile.Read(file);
-                if (text.Problem is null && FileKind.FirstKey(text.Text) == FileKind.Recipe)
+                if (FileKind.FirstKey(Beginning(file)) == FileKind.Recipe)
                 {
                     string name = Path.GetFileName(file);
                     found.Add(folder.Length == 0 ? name : $"{folder}/{name}");
@@ -41,5 +39,13 @@ internal static class RecipesNearby
         {
             // A folder that cannot be looked into offers nothing.
         }
+    }
+
+    // The first key stands behind a comment or two; the whole file need not be read to find it.
+    private static string Beginning(string file)
+    {
+        using var reader = new StreamReader(file);
+        var letters = new char[MostLetters];
+        return new string(letters, 0, reader.ReadBlock(letters));
     }
 }

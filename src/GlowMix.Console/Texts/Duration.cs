@@ -22,5 +22,6 @@ internal readonly record struct Duration
     public string Text(double? minutes) => minutes is null ? Digits.None : $"{Number(minutes)} {Unit}";
 
     /// <summary>A number of minutes in its own unit.</summary>
-    public static string Of(double? minutes) => For(minutes).Text(minutes);
+    public static string Of(double? minutes) =>
+        minutes is > 0 and < 1 ? "under 1 min" : For(minutes).Text(minutes);
 }

@@ -1,4 +1,5 @@
 using GlowMix.Materials;
+using GlowMix.Predictions;
 
 namespace GlowMix.Console.Texts;
 
@@ -8,7 +9,8 @@ internal sealed class MaterialSheet(Material material, Sheet sheet)
     private const int SourceIndent = 4;
 
     /// <summary>Prints it.</summary>
-    public void Print()
+    /// <param name="ladder">The ladder of traps behind a pigment's sheet.</param>
+    public void Print(LadderView? ladder)
     {
         sheet.Heading($"{material.Name}: {material.Title}");
         if (material.Origin is { } origin)
@@ -36,14 +38,34 @@ internal sealed class MaterialSheet(Material material, Sheet sheet)
         }
         if (material is Pigment pigment)
         {
-            sheet.Paragraph(
-                $"The decay sheet reaches {Digits.Plain(pigment.Sheet.ReachMinutes)} min; what a prediction says beyond is extrapolated."
-            );
+            PrintLadder(pigment, ladder);
         }
         foreach (string caution in material.Cautions)
         {
             sheet.Row("Caution", caution);
         }
+    }
+
+    private void PrintLadder(Pigment pigment, LadderView? ladder)
+    {
+        var points = pigment.Sheet.Points.Value;
+        if (ladder?.Fit is { Ladder: not null } fit && fit.ResidualsPercent.Length == points.Length)
+        {
+            string residuals = "";
+            for (int i = 0; i < points.Length; i++)
+            {
+                residuals +=
+                    $"{(i > 0 ? ", " : "")}{Digits.Plain(points[i].Minutes)} min {Digits.Signed(fit.ResidualsPercent[i], 1)} %";
+            }
+            sheet.Paragraph($"The traps fitted to the decay sheet give, against it: {residuals}.");
+        }
+        else if (ladder?.Fit.Refusal is { } refusal)
+        {
+            sheet.Paragraph($"The decay sheet cannot be met: {refusal}");
+        }
+        sheet.Paragraph(
+            $"The sheet reaches {Digits.Plain(pigment.Sheet.ReachMinutes)} min; what a prediction says beyond is extrapolated."
+        );
     }
 
     private static string DoubtOf(Doubt doubt) =>

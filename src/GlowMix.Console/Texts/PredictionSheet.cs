@@ -56,7 +56,7 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
             ? $"; the pigment's own light is {Digits.Percent(share)} of it"
             : "";
         sheet.Row("Light", $"{Digits.Percent(figures["lit.flux_kept_percent"])} kept{lumens}{green}");
-        if (figures["lit.blue_escaped_percent"] is double escaped)
+        if (prediction.DepthOverPackagesMm > 0 && figures["lit.blue_escaped_percent"] is double escaped)
         {
             string pigment =
                 prediction.Loadings.Count == 0 ? "" : $"pigment {BlueShare("absorbed_by_pigment")}, ";
@@ -102,13 +102,6 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
                 ? $"Ra {Digits.Fixed(litRa, 0)}, R9 {(figures["lit.r9"] is double r9 ? Digits.Fixed(r9, 0) : Digits.None)}{bareRa}"
                 : $"Ra not meaningful at this tint{bareRa}"
         );
-        if (!prediction.HasCount)
-        {
-            sheet.Row(
-                "",
-                "shift for an assumed spacing of the LEDs; give led.count, pour.length_mm and pour.width_mm"
-            );
-        }
     }
 
     private void ByCause()
@@ -242,9 +235,11 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
 
     private void Doubts(int mostAssumptions)
     {
+        string label = "Warnings";
         foreach (var warning in prediction.Warnings)
         {
-            sheet.Row("Warning", warning.Text);
+            sheet.Row(label, $"- {warning.Text}");
+            label = "";
         }
         int shown = Math.Min(prediction.Assumptions.Count, mostAssumptions);
         for (int i = 0; i < shown; i++)

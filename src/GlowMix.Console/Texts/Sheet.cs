@@ -9,6 +9,22 @@ internal sealed class Sheet(TextWriter writer, TextStyle style)
     /// <summary>Width of the labels on the left.</summary>
     public const int LabelColumns = 11;
 
+    private static readonly string[] units =
+    [
+        "%",
+        "K",
+        "mm",
+        "nm",
+        "min",
+        "h",
+        "lm",
+        "lx",
+        "g",
+        "ml",
+        "mcd/m²",
+        "mcd/m2",
+    ];
+
     private const string Bold = "\e[1m";
     private const string Faint = "\e[2m";
     private const string Normal = "\e[0m";
@@ -61,13 +77,36 @@ internal sealed class Sheet(TextWriter writer, TextStyle style)
         {
             return words.Length;
         }
-        int blank = words[..(room + 1)].LastIndexOf(' ');
-        if (blank > 0)
+        for (int i = room; i > 0; i--)
         {
-            return blank;
+            if (words[i] == ' ' && !HoldsTogether(words, i))
+            {
+                return i;
+            }
         }
-        int next = words.IndexOf(' ');
-        return next < 0 ? words.Length : next;
+        int next = words[room..].IndexOf(' ');
+        return next < 0 ? words.Length : room + next;
+    }
+
+    // A number keeps its unit on its line.
+    private static bool HoldsTogether(ReadOnlySpan<char> words, int blank)
+    {
+        if (!char.IsAsciiDigit(words[blank - 1]))
+        {
+            return false;
+        }
+        var next = words[(blank + 1)..];
+        foreach (string unit in units)
+        {
+            if (
+                next.StartsWith(unit, StringComparison.Ordinal)
+                && (next.Length == unit.Length || next[unit.Length] is ' ' or '.' or ',' or ';' or ':' or ')')
+            )
+            {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void Write(string line, string? code)

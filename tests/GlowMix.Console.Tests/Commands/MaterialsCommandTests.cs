@@ -64,7 +64,7 @@ public sealed class MaterialsCommandTests : IDisposable
             line.Out,
             StringComparison.Ordinal
         );
-        Assert.Contains("The decay sheet reaches 60 min", line.Out, StringComparison.Ordinal);
+        Assert.Contains("The sheet reaches 60 min", line.Out, StringComparison.Ordinal);
     }
 
     [Fact]
