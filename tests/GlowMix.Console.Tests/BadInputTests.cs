@@ -55,6 +55,41 @@ public sealed class BadInputTests : IDisposable
                 "charge:\n  steps:\n    - light: own-leds\n      minutes: 0\nlayers:",
                 "a.yaml:8:16: minutes is 0; allowed: above 0"
             },
+            {
+                "layers:",
+                "charge:\n  steps:\n    - light: uv-365\n      illuminance_lx: 50\n      minutes: 5\nlayers:",
+                "a.yaml:8:23: "
+            },
+            {
+                "material: warm-white-3000",
+                "material: warm-white-3000\n  drive_ma: 400",
+                "a.yaml:5:13: drive_ma is 400"
+            },
+            {
+                "pigment: green-aluminate",
+                "pigment: green-aluminat",
+                "a.yaml:7:14: no pigment 'green-aluminat' in materials/pigments or on the shelf; did you mean 'green-aluminate'?"
+            },
+            {
+                "resin: epoxy-clear-slow",
+                "resin: own",
+                "materials/resins/own.yaml:2:7: kind is 'led'; needed here: resin"
+            },
+            {
+                "material: warm-white-3000",
+                "spectrum: column.csv\n  flux_lm: 20\n  at_ma: 60",
+                "column.csv:1:1: "
+            },
+            {
+                "material: warm-white-3000",
+                "spectrum: unsorted.csv\n  flux_lm: 20\n  at_ma: 60",
+                "unsorted.csv:3:1: "
+            },
+            {
+                "material: warm-white-3000",
+                "spectrum: twice.csv\n  flux_lm: 20\n  at_ma: 60",
+                "twice.csv:3:1: "
+            },
             { "layers:", "x: &a [1]\nlayers:", "a.yaml:5:4: anchors (&) and aliases (*) are not allowed" },
         };
 
@@ -62,6 +97,10 @@ public sealed class BadInputTests : IDisposable
     public void A_spoilt_recipe_is_told_with_its_place(string written, string instead, string problem)
     {
         line.Write("a.yaml", BadRecipes.With(written, instead));
+        line.Write("materials/resins/own.yaml", "material_format: 1\nkind: led\n");
+        line.Write("column.csv", "400\n410\n420\n");
+        line.Write("unsorted.csv", "400,1\n410,2\n405,1\n");
+        line.Write("twice.csv", "400,1\n410,2\n410,1\n");
         Refused(ExitCode.Content, problem);
     }
 
@@ -129,6 +168,24 @@ public sealed class BadInputTests : IDisposable
             [.. "format: 1\ntitle: "u8, 0xE9, (byte)'\n']
         );
         Refused(ExitCode.Content, "a.yaml:2:8: not UTF-8 text (byte 0xE9)");
+    }
+
+    [Fact]
+    public void A_spectrum_that_is_not_there()
+    {
+        line.Write(
+            "a.yaml",
+            BadRecipes.With("material: warm-white-3000", "spectrum: none.csv\n  flux_lm: 20\n  at_ma: 60")
+        );
+        Refused(ExitCode.FileAccess, $"none.csv: {ProblemTexts.NotFound}");
+    }
+
+    [Fact]
+    public void Pigment_of_no_loading_is_legal()
+    {
+        line.Write("a.yaml", BadRecipes.With("loading_percent: 20", "loading_percent: 0"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", "a.yaml"));
+        Assert.Empty(line.Error);
     }
 
     // Every way of asking tells the same, and none leaves a file or a trace.

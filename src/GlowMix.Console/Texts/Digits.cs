@@ -10,6 +10,9 @@ internal static class Digits
     /// <summary>What stands for a figure that does not exist.</summary>
     public const string None = "none";
 
+    // Duv and chromaticity need no more, and what is smaller is rounding.
+    private const int MostDecimals = 6;
+
     /// <summary>A colour temperature to 10 K.</summary>
     public static string Cct(double? cctK) => cctK is double k ? Fixed(RoundedCct(k), 0) : None;
 
@@ -57,7 +60,8 @@ internal static class Digits
             double step = Math.Pow(10, -decimals);
             return Fixed(Math.Round(value / step) * step, 0);
         }
-        return Math.Round(value, Math.Min(decimals, 15)).ToString(CultureInfo.InvariantCulture);
+        double rounded = Math.Round(value, Math.Min(decimals, MostDecimals));
+        return (rounded == 0 ? 0 : rounded).ToString("0.######", CultureInfo.InvariantCulture);
     }
 
     /// <summary>So many decimals; a zero has no sign.</summary>

@@ -28,6 +28,14 @@ public sealed class WordsTests
     public void Two_digits_at_most(double? value, string text) => Assert.Equal(text, Digits.Two(value));
 
     [Theory]
+    [InlineData(-7.123e-5, "-0.000071")]
+    [InlineData(-5.6e-8, "0")]
+    [InlineData(123456.0, "123500")]
+    [InlineData(3.14159, "3.142")]
+    public void Four_digits_are_never_written_with_an_exponent(double value, string text) =>
+        Assert.Equal(text, Digits.Significant(value, 4));
+
+    [Theory]
     [InlineData(0.0, "0 %")]
     [InlineData(0.3, "under 1 %")]
     [InlineData(81.6, "82 %")]
