@@ -7,9 +7,10 @@ namespace GlowMix.Optics.Pour;
 internal sealed class PourGrid
 {
     /// <summary>Fine cells in a group.</summary>
-    public const int CellsPerGroup = 3;
+    public const int CellsPerGroup = 4;
 
-    private const int GroupsPerPart = 6;
+    private const int GroupsBetweenPackages = 2;
+    private const int GroupsOverPackages = 4;
 
     public PourGrid(PourStack stack)
     {
@@ -63,12 +64,12 @@ internal sealed class PourGrid
             parts.Add(new Part(layer, toMm - fromMm, overPackages, cells.Count, [], []));
             return;
         }
-        const int Count = GroupsPerPart * CellsPerGroup;
-        var edges = new double[Count + 1];
-        for (int i = 0; i <= Count; i++)
+        int count = CellsPerGroup * (overPackages ? GroupsOverPackages : GroupsBetweenPackages);
+        var edges = new double[count + 1];
+        for (int i = 0; i <= count; i++)
         {
             // Closer at both faces, where light changes fastest with depth.
-            edges[i] = (toMm - fromMm) * (1 - Math.Cos(Math.PI * i / Count)) / 2;
+            edges[i] = (toMm - fromMm) * (1 - Math.Cos(Math.PI * i / count)) / 2;
         }
         parts.Add(
             new Part(
@@ -80,7 +81,7 @@ internal sealed class PourGrid
                 [.. edges.Where((_, i) => i % CellsPerGroup == 0)]
             )
         );
-        for (int i = 0; i < Count; i++)
+        for (int i = 0; i < count; i++)
         {
             cells.Add(new PourCell(layer, fromMm + edges[i], fromMm + edges[i + 1], overPackages));
         }

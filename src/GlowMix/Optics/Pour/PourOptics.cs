@@ -113,8 +113,8 @@ public sealed class PourOptics
             {
                 weights[i]?.Prepare(transfer.Layer(i), parts[i].EdgesMm);
             }
-            Record(optics.Sky, wavelength, transfer.SolveSky(light), firstPart: 0);
-            Record(optics.WholeFloor, wavelength, transfer.SolveFloor(light), firstPart: 0);
+            Record(optics.Sky, wavelength, transfer.SolveSky(light));
+            Record(optics.WholeFloor, wavelength, transfer.SolveFloor(light));
             if (withGlow)
             {
                 optics.GroupFluence[wavelength] = SolveGroups();
@@ -123,21 +123,12 @@ public sealed class PourOptics
             if (optics.OverPackages is { } over)
             {
                 int first = optics.grid.FirstOverPackages;
-                if (first > 0)
-                {
-                    transfer.Begin(streams);
-                    for (int i = first; i < parts.Count; i++)
-                    {
-                        transfer.Add(modes[parts[i].Layer], parts[i].DepthMm);
-                    }
-                    transfer.Join();
-                }
-                Record(over, wavelength, transfer.SolveFloor(light), first);
+                Record(over, wavelength, transfer.SolveFloor(light, first), first);
             }
         }
 
-        /// <summary>Keeps one source's answer. The transfer holds the parts from <paramref name="firstPart"/> upwards.</summary>
-        private void Record(SourceResponse response, int wavelength, SourceShares shares, int firstPart)
+        /// <summary>Keeps one source's answer in the parts from <paramref name="firstPart"/> upwards.</summary>
+        private void Record(SourceResponse response, int wavelength, SourceShares shares, int firstPart = 0)
         {
             var stack = optics.Stack;
             var parts = optics.grid.Parts;
@@ -147,8 +138,8 @@ public sealed class PourOptics
             for (int i = firstPart; i < parts.Count; i++)
             {
                 var part = parts[i];
-                var inside = light[i - firstPart];
-                double absorbed = transfer.Layer(i - firstPart).Absorbed(inside);
+                var inside = light[i];
+                double absorbed = transfer.Layer(i).Absorbed(inside);
                 double byResin = 1;
                 if (part.CellCount > 0)
                 {

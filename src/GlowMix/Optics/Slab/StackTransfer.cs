@@ -73,15 +73,20 @@ internal sealed class StackTransfer(int nodes)
         }
     }
 
-    /// <summary>Unit Lambertian flux sent up from the floor, inside the resin.</summary>
-    public SourceShares SolveFloor(LayerLight[] light)
+    /// <summary>Unit Lambertian flux sent up from a black floor, inside the resin.</summary>
+    /// <param name="light">Light in each layer.</param>
+    /// <param name="lowest">
+    /// The floor lies under this layer: what a layer sees above itself does not depend on what lies below, so a stack joined once
+    /// also serves its upper part alone.
+    /// </param>
+    public SourceShares SolveFloor(LayerLight[] light, int lowest = 0)
     {
         for (int i = 0; i < n; i++)
         {
             first[i] = Quadrature.FluxRoots[i] / Math.PI;
         }
         ClearSources();
-        return Climb(light);
+        return Climb(light, lowest);
     }
 
     /// <summary>Unit Lambertian flux from the air on the face.</summary>
@@ -276,10 +281,10 @@ internal sealed class StackTransfer(int nodes)
     }
 
     /// <summary>From the floor up: the light through every face, and from it the light inside. <c>first</c> holds what goes up at the floor.</summary>
-    private SourceShares Climb(LayerLight[] light)
+    private SourceShares Climb(LayerLight[] light, int lowest = 0)
     {
         double arriving = 0;
-        for (int i = 0; i < Count; i++)
+        for (int i = lowest; i < Count; i++)
         {
             var operators = layers[i];
             var emission = emissions[i];
@@ -298,9 +303,9 @@ internal sealed class StackTransfer(int nodes)
             // third ← down through the upper face
             ApplySeenAbove(i, third, second);
             RowMath.AddScaled(third, sourceAbove[i], 1);
-            if (i == 0)
+            if (i == lowest)
             {
-                arriving = ArrivingAtFloor();
+                arriving = ArrivingAtFloor(lowest);
             }
             if (emission.Emits)
             {
@@ -318,20 +323,20 @@ internal sealed class StackTransfer(int nodes)
         return new SourceShares(Math.Tau * escaped, arriving);
     }
 
-    private double ArrivingAtFloor()
+    private double ArrivingAtFloor(int lowest)
     {
         var down = product.AsSpan(0, n);
         var reflected = product.AsSpan(n, n);
-        layers[0].Transmit(down, third);
-        layers[0].Reflect(reflected, first);
+        layers[lowest].Transmit(down, third);
+        layers[lowest].Reflect(reflected, first);
         double sum = 0;
         for (int i = 0; i < n; i++)
         {
             sum += Quadrature.FluxRoots[i] * (down[i] + reflected[i]);
         }
-        if (emissions[0].Emits)
+        if (emissions[lowest].Emits)
         {
-            sum += RowMath.Dot(Quadrature.FluxRoots, emissions[0].Down);
+            sum += RowMath.Dot(Quadrature.FluxRoots, emissions[lowest].Down);
         }
         return Math.Tau * sum;
     }
