@@ -70,13 +70,14 @@ internal static class CheckCommand
         return first?.Value switch
         {
             FileKind.Recipe => runner.Check(file, files),
-            FileKind.Material => MaterialCheck.ProblemsOf(file, document, surroundings),
+            FileKind.Material => MaterialCheck.ProblemsOf(file, document, surroundings, runner),
             // A recipe or material whose kind stands further down is read as what it is, and told so there.
             _ when root.Find(FileKind.Recipe) is not null => runner.Check(file, files),
             _ when root.Find(FileKind.Material) is not null => MaterialCheck.ProblemsOf(
                 file,
                 document,
-                surroundings
+                surroundings,
+                runner
             ),
             _ => [new Problem(name, first?.Place, FileKind.Unknown(first?.Value))],
         };

@@ -11,7 +11,8 @@ internal static class MaterialCheck
     public static IReadOnlyList<Problem> ProblemsOf(
         FileText file,
         Document document,
-        Surroundings surroundings
+        Surroundings surroundings,
+        IRecipeRunner runner
     )
     {
         string? word = (document.Root?["kind"] as ScalarNode)?.Value;
@@ -20,8 +21,30 @@ internal static class MaterialCheck
             // Read as any kind, it tells of the missing or unknown word as every reader does.
             kind = MaterialKind.Led;
         }
-        return new Shelf(new OneFile(file, surroundings)).Any(kind, "file.yaml").Problems;
+        var loaded = new Shelf(new OneFile(file, surroundings)).Any(kind, "file.yaml");
+        return
+            loaded.Material is Pigment pigment
+            && SheetProblem(pigment, file, document, surroundings, runner) is { } problem
+            ? [.. loaded.Problems, problem]
+            : loaded.Problems;
     }
+
+    // A sheet may be well written and still promise more than its sample can hold.
+    private static Problem? SheetProblem(
+        Pigment pigment,
+        FileText file,
+        Document document,
+        Surroundings surroundings,
+        IRecipeRunner runner
+    ) =>
+        runner.LadderOf(pigment, FolderMaterials.BesideFile(file.Name, surroundings))?.Fit.Refusal
+            is { } refusal
+            ? new(
+                file.Name,
+                document.Root?["sheet_points"]?.Place,
+                $"the decay sheet cannot be met: {refusal}"
+            )
+            : null;
 
     // The file itself by whatever path it is asked for; the rest from beside it.
     private sealed class OneFile(FileText file, Surroundings surroundings) : IMaterialSource

@@ -162,7 +162,7 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
                     ? $" (bottom {Digits.Percent(bottom)}, surface {Digits.Percent(surface)})"
                     : "";
             string charge = figures["afterglow.charge_minutes_to_90_percent"] is double minutes
-                ? $"; nine tenths of the glow after {Duration.Of(minutes)} of this light"
+                ? $"; nine tenths of the glow takes {Duration.Of(minutes)} of this light"
                 : "";
             sheet.Row("", $"traps filled {Digits.Percent(filled)}{ends}{charge}");
         }

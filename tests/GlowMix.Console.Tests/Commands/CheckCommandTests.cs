@@ -79,6 +79,31 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Contains("a.yaml:8:22: warning: loading_percent is 0.2", line.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_sheet_that_promises_more_than_its_sample_can_hold_is_told()
+    {
+        line.Write(
+            "bright.yaml",
+            """
+            material_format: 1
+            kind: pigment
+            title: Too good to be true
+            like: green-aluminate
+            sheet_points:
+              mcd_m2_at_minutes:
+                10: 50000
+                60: 9000
+              source: label
+            """
+        );
+        Assert.Equal(ExitCode.Content, line.Run("check", "bright.yaml"));
+        Assert.StartsWith(
+            "bright.yaml:6:3: the decay sheet cannot be met: ",
+            line.Error,
+            StringComparison.Ordinal
+        );
+    }
+
     [Theory]
     [InlineData("wavelength,power\n1,2\n", "a.yaml")]
     [InlineData(
