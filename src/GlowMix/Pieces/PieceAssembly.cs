@@ -114,85 +114,18 @@ public sealed class PieceAssembly
 
     private Led? LedOf(LedSource source)
     {
-        switch (source)
+        if (source is LedByName named)
         {
-            case LedByName named:
-                return Take(shelf.Led(named.MaterialName), "led.material");
-            case LedByLabel label:
-                return WorkedOut(
-                    LedFromLabel.Of(
-                        label.CctK,
-                        label.Ra,
-                        RatingsOf(label.Ratings),
-                        shelf.ShippedLeds(),
-                        "the label's LED"
-                    ),
-                    "led.cct_k"
-                );
-            case LedBySpectrum measured:
-                return SpectrumOf(measured.SpectrumPath) is { } spectrum
-                    ? WorkedOut(
-                        LedFromSpectrum.Of(
-                            spectrum,
-                            RatingsOf(measured.Ratings),
-                            shelf.ShippedLeds(),
-                            measured.SpectrumPath
-                        ),
-                        "led.spectrum"
-                    )
-                    : null;
-            default:
-                throw new ArgumentException(
-                    $"An LED told by {source.GetType().Name} is not known.",
-                    nameof(source)
-                );
+            return Take(shelf.Led(named.MaterialName), "led.material");
         }
-    }
-
-    private Spectrum? SpectrumOf(string path)
-    {
-        if (files is null)
-        {
-            Error("led.spectrum", PieceTexts.NoFiles(path));
-            return null;
-        }
-        var file = SpectrumFile.Read(files.Open(path));
-        ofMaterials.AddRange(file.Problems);
-        if (file.Table is not { } table)
-        {
-            return null;
-        }
-        var resampled = ResampledSpectrum.From(table);
-        if (resampled.IsInterpolated)
-        {
-            ofMaterials.Add(
-                new(path, null, PieceTexts.CoarseSpectrum(resampled.WidestStepNm), Severity.Warning)
-            );
-        }
-        return resampled.Spectrum;
-    }
-
-    private Led? WorkedOut(WorkedOutLed led, string keyPath)
-    {
-        if (led.Problem is { } problem)
+        var (led, keyPath, problem, ofFile) = LedWithoutFile.Of(source, shelf, files);
+        ofMaterials.AddRange(ofFile);
+        if (problem is not null)
         {
             Error(keyPath, problem);
         }
-        return led.Led;
+        return led;
     }
-
-    private static PackageRatings RatingsOf(LedRatings told) =>
-        new()
-        {
-            FluxLm = told.FluxLm,
-            AtMa = told.AtMa,
-            FluxDoubt = told.FluxTolerancePercent is double percent ? Doubt.OfPercent(percent) : default,
-            MaxMa = told.MaxMa,
-            WindowRadiusMm = told.WindowRadiusMm,
-            PackageHeightMm = told.PackageHeightMm,
-            PackageLengthMm = told.PackageLengthMm,
-            PackageWidthMm = told.PackageWidthMm,
-        };
 
     private double? DriveOf(Led led)
     {

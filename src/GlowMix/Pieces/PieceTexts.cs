@@ -1,4 +1,5 @@
 using System.Globalization;
+using GlowMix.Spectra;
 
 namespace GlowMix.Pieces;
 
@@ -23,6 +24,11 @@ internal static class PieceTexts
 
     public static string CalibrationNotUsed =>
         "the calibration is not used: this version has no calibrated predictions";
+
+    public static string ShortSpectrum(TabulatedSpectrum table) =>
+        Say(
+            $"the spectrum reaches from {table.FirstNm:0.#} to {table.LastNm:0.#} nm; what an LED sends outside counts as nothing, and 400 to 700 nm are asked for"
+        );
 
     public static string PigmentFloats(string pigment, string resin) =>
         $"{pigment} is no denser than {resin}; allowed: pigments that sink";

@@ -35,6 +35,12 @@ internal static class ChargeWords
                 $"the charge: {last.Words}; {needed:0.#} min of that light from its start would bring 90 % of what it can"
             );
         }
+        if (bottom == 0 && surface > 0)
+        {
+            return Say(
+                $"reach: pigment between the packages counts as not lit by them, and no other light charges it; above it {most:0} % of the traps are filled"
+            );
+        }
         if (least < most / 2)
         {
             return Say(
