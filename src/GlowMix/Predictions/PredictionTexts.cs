@@ -15,6 +15,9 @@ internal static class PredictionTexts
     public static string SheetRefused(string pigment, string reason) =>
         $"the sheet of {pigment} cannot be met. {reason}";
 
+    public static string ResinTooDense(string resin) =>
+        $"{resin} has a refractive index above 2; grains are computed in resins up to 2";
+
     public static string GrainsTooLarge(double medianUm, double gsd, int sizes) =>
         string.Create(
             CultureInfo.InvariantCulture,

@@ -189,25 +189,37 @@ public sealed class Predictor
         {
             yield break;
         }
-        string? refusal = null;
-        try
-        {
-            _ = optics.GrainsOf(layer.Pigment!, piece.Resin, layer.GrainMedianUm, layer.GrainGsd);
-            refusal = ladders.FitOf(sample, Variation.Likely).Refusal is { } text
-                ? PredictionTexts.SheetRefused(layer.Pigment!.Name, text)
-                : null;
-        }
-        catch (ArgumentOutOfRangeException e) when (e.ParamName == "sizes")
-        {
-            refusal = PredictionTexts.GrainsTooLarge(
-                layer.GrainMedianUm,
-                layer.GrainGsd,
-                GrainTable.DefaultSizeCount
+        var pigment = layer.Pigment!;
+        string? refusal =
+            GrainRefusal(pigment, piece.Resin, layer.GrainMedianUm, layer.GrainGsd)
+            ?? GrainRefusal(pigment, sample.Resin, pigment.GrainMedianUm.Value, pigment.GrainGsd.Value)
+            ?? (
+                ladders.FitOf(sample, Variation.Likely).Refusal is { } text
+                    ? PredictionTexts.SheetRefused(pigment.Name, text)
+                    : null
             );
-        }
         if (refusal is not null)
         {
             yield return piece.Recipe.ProblemAt(place, refusal);
+        }
+    }
+
+    /// <summary>Why grains that a recipe or a file may name are still not computed; null if they are.</summary>
+    private string? GrainRefusal(Pigment pigment, Resin resin, double medianUm, double gsd)
+    {
+        try
+        {
+            _ = optics.GrainsOf(pigment, resin, medianUm, gsd);
+            return null;
+        }
+        catch (ArgumentOutOfRangeException e) when (e.ParamName == "resinIndex")
+        {
+            return PredictionTexts.ResinTooDense(resin.Name);
+        }
+        catch (ArgumentOutOfRangeException e)
+            when (e.ParamName is "sizes" or "medianUm" or "geometricStandardDeviation")
+        {
+            return PredictionTexts.GrainsTooLarge(medianUm, gsd, GrainTable.DefaultSizeCount);
         }
     }
 }

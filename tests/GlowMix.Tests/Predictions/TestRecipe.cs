@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Predictions;
@@ -28,6 +29,8 @@ internal sealed record TestRecipe
         ),
         ("materials/pigments/green-twin.yaml", Shipped("pigments/green-aluminate"))
     );
+
+    private static readonly ConcurrentDictionary<string, Lazy<Prediction>> Known = new();
 
     /// <summary>One for all tests: grains and ladders are worked out once.</summary>
     public static Predictor Predictor { get; } = Fresh();
@@ -82,7 +85,7 @@ internal sealed record TestRecipe
 
     public FigureValues Figures => Predicted.Figures;
 
-    public Prediction Predicted => PredictedBy(Predictor);
+    public Prediction Predicted => Known.GetOrAdd(Text, _ => new(() => PredictedBy(Predictor))).Value;
 
     /// <summary>Luminance, mcd/m².</summary>
     public double At(double minutes) => Figures["afterglow.luminance_mcd_m2", minutes]!.Value;
