@@ -3,7 +3,7 @@ using GlowMix.Afterglow;
 
 namespace GlowMix.Casting;
 
-/// <summary>What to mix for a piece, and whether it pours, settles and can be degassed in time. Immutable.</summary>
+/// <summary>What to mix for a piece or several, and whether it pours, settles and can be degassed in time. Immutable.</summary>
 /// <remarks>
 /// One mix a layer. Volumes, masses and cost are sums over the layers and null where a size or price is not known; where
 /// layers differ, viscosity and settling are the largest, the degas window the smallest, and the loading that of the layer
@@ -92,7 +92,7 @@ public sealed class CastingPlan
         double fraction = layer.Pigment is { } pigment
             ? layer.Loading.VolumeFraction(pigment.DensityGPerCm3, resin.DensityMixGPerCm3)
             : 0;
-        double? mixMl = pourMl * (1 + (mixing.WastePercent / 100));
+        double? mixMl = mixing.Pieces * pourMl * (1 + (mixing.WastePercent / 100));
         double? resinG = mixMl * (1 - fraction) * resin.DensityMixGPerCm3;
         double? pigmentG = layer.Pigment is null
             ? mixMl * 0

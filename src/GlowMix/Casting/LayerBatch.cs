@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using GlowMix.Afterglow;
 
 namespace GlowMix.Casting;
 
@@ -9,11 +8,14 @@ public sealed record LayerBatch
     /// <summary>The layer.</summary>
     public required CastingLayer Layer { get; init; }
 
-    /// <summary>Volume that the layer takes, ml.</summary>
+    /// <summary>Volume that the layer takes in one piece, ml.</summary>
     public double? PourVolumeMl { get; init; }
 
-    /// <summary>Volume to mix, waste included, ml.</summary>
+    /// <summary>Volume to mix for all pieces, waste included, ml.</summary>
     public double? MixVolumeMl { get; init; }
+
+    /// <summary>Parts A and B, waste included, g.</summary>
+    public double? ResinG => PartAG + PartBG;
 
     /// <summary>Part A, waste included, g.</summary>
     public double? PartAG { get; init; }
@@ -70,19 +72,8 @@ public sealed record LayerBatch
 
     /// <summary>The masses as a scale shows them; null where they are not known.</summary>
     /// <param name="stepG">The smallest step the scale shows, g.</param>
-    public WeighedBatch? Weighed(double stepG)
-    {
-        Demand.Positive(stepG, nameof(stepG), "g");
-        return PartAG is double partAG && PartBG is double partBG && PigmentG is double pigmentG
-            ? new(OnScale(partAG), OnScale(partBG), OnScale(pigmentG), partAG / partBG)
+    public WeighedBatch? Weighed(double stepG) =>
+        PartAG is double partAG && PartBG is double partBG && PigmentG is double pigmentG
+            ? new(partAG, partBG, pigmentG, stepG)
             : null;
-
-        // Counted in steps and divided where the step is 1/n, so that 0.1 g gives 12.3 and not 12.3000000000000007.
-        double OnScale(double grams)
-        {
-            double steps = Math.Round(grams / stepG, MidpointRounding.AwayFromZero);
-            double perGram = Math.Round(1 / stepG);
-            return Math.Abs((perGram * stepG) - 1) < 1e-9 ? steps / perGram : steps * stepG;
-        }
-    }
 }

@@ -5,6 +5,21 @@ namespace GlowMix.Casting;
 /// <summary>How the resin is mixed. Immutable.</summary>
 public sealed record Mixing
 {
+    /// <summary>Pieces poured from one mix of each layer, 1 or more.</summary>
+    public int Pieces
+    {
+        get;
+        init =>
+            field =
+                value >= 1
+                    ? value
+                    : throw new ArgumentOutOfRangeException(
+                        nameof(Pieces),
+                        value,
+                        "Pieces must be 1 or more."
+                    );
+    } = 1;
+
     /// <summary>Temperature of the room and the parts, °C.</summary>
     public double TemperatureC
     {

@@ -113,8 +113,11 @@ public sealed class ResinFlow
         return minutes[upper - 1] * Math.Pow(minutes[upper] / minutes[upper - 1], share);
     }
 
+    /// <summary>The heaviest mass that the sheet tells a pot life for, g.</summary>
+    public double HeaviestOnSheetG => potLives.Max(p => p.MassG);
+
     /// <summary>Whether a mass is heavier than any the sheet tells a pot life for, so that it may set sooner than computed.</summary>
-    public bool IsBeyondSheet(double massG) => massG > potLives.Max(p => p.MassG);
+    public bool IsBeyondSheet(double massG) => massG > HeaviestOnSheetG;
 
     /// <summary>Minutes from mixing until nothing flows; infinite where the sheet tells no gel time.</summary>
     /// <remarks>Follows mass and temperature as the pot life does.</remarks>

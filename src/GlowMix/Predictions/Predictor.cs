@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Casting;
 using GlowMix.Documents;
 using GlowMix.LitState;
 using GlowMix.Materials;
@@ -70,7 +71,7 @@ public sealed class Predictor
     {
         var runs = RunsOf(piece);
         var likely = runs.First(r => r.Variation == Variation.Likely);
-        var plan = CastingFigures.PlanOf(piece);
+        var plan = PieceCasting.PlanOf(piece);
         var figures = likely.FiguresInFull(plan);
         var bands = piece.HasPigment ? Bounds.Of([.. runs.Select(r => r.Figures)], likely.Figures) : [];
         return new Prediction

@@ -185,15 +185,21 @@ public class CastingPlanTests
     }
 
     [Fact]
-    public void A_scale_rounds_and_the_ratio_error_is_told()
+    public void Three_pieces_from_one_mix_take_three_times_as_much_and_set_sooner()
     {
-        WeighedBatch weighed = CastingPlan.Of(Strip, [Glow], Epoxy, Priced).Layers[0].Weighed(0.1)!;
-        Assert.Equal(10.9, weighed.PartAG);
-        Assert.Equal(5.5, weighed.PartBG);
-        Assert.Equal(4.1, weighed.PigmentG);
-        Assert.Equal(100 * ((10.9 / 5.5 / 2) - 1), weighed.RatioErrorPercent!.Value, tolerance: 1e-9);
-        Assert.Equal(100 * 4.1 / 20.5, weighed.LoadingPercent!.Value, tolerance: 1e-9);
-        Assert.Null(CastingPlan.Of(Strip, [Glow], Epoxy, Priced).Layers[0].Weighed(50)!.RatioErrorPercent);
+        var epoxy = new CastingResin(
+            1.10,
+            Epoxy.MassShareOfPartA,
+            new ResinFlow([new(600, 25)], [new(100, 10, 25), new(50, 1000, 25)], gelTimeMin: 300)
+        );
+        LayerBatch one = CastingPlan.Of(Strip, [Glow], epoxy, Priced).Layers[0];
+        LayerBatch three = CastingPlan.Of(Strip, [Glow], epoxy, Priced with { Pieces = 3 }).Layers[0];
+        Assert.Equal(3 * one.PartAG!.Value, three.PartAG!.Value, tolerance: 1e-12);
+        Assert.Equal(3 * one.PigmentG!.Value, three.PigmentG!.Value, tolerance: 1e-12);
+        Assert.Equal(3 * one.Cost!.Value, three.Cost!.Value, tolerance: 1e-12);
+        Assert.Equal(one.PourVolumeMl, three.PourVolumeMl);
+        Assert.True(three.PotLifeMin < one.PotLifeMin);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Priced with { Pieces = 0 });
     }
 
     [Fact]
