@@ -133,8 +133,9 @@ public sealed class PourOptics
             var stack = optics.Stack;
             var parts = optics.grid.Parts;
             int cells = optics.Cells.Count;
-            response.Escaped[wavelength] = shares.Escaped;
-            response.Floor[wavelength] = shares.Floor;
+            // Through a pour that lets nothing through, rounding may leave a little less than nothing.
+            response.Escaped[wavelength] = Math.Max(0, shares.Escaped);
+            response.Floor[wavelength] = Math.Max(0, shares.Floor);
             for (int i = firstPart; i < parts.Count; i++)
             {
                 var part = parts[i];

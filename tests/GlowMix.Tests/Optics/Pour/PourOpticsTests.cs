@@ -141,4 +141,22 @@ public class PourOpticsTests
         Assert.Equal(1 - expected, pour.Sky.Pigment[30], tolerance: 1e-5);
         Assert.Equal(0, pour.Sky.Escaped[30], tolerance: 1e-12);
     }
+
+    [Fact]
+    public void Through_an_opaque_pour_comes_nothing_and_not_less()
+    {
+        // Rounding in what the sky sends to the floor came back from the floor as a negative absorption.
+        foreach (double depthMm in (double[])[5, 20, 50, 100, 200])
+        {
+            var pour = PourOptics.Of(
+                SamplePours.Stack(0, SamplePours.Green(depthMm, 0.55), PourLayer.Clear(5))
+            );
+            Assert.All(pour.Sky.Floor, share => Assert.True(share >= 0));
+            Assert.All(pour.WholeFloor.Escaped, share => Assert.True(share >= 0));
+            Assert.All(
+                PigmentExcitation.FromSky(pour, Spectrum.Constant(1e-3), Spectrum.Constant(0.88)),
+                rate => Assert.True(rate >= 0)
+            );
+        }
+    }
 }
