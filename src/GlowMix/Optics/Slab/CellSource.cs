@@ -1,3 +1,5 @@
+using MathNet.Numerics.Integration;
+
 namespace GlowMix.Optics.Slab;
 
 /// <summary>A cell between two heights of a scattering layer that sends out one unit of light evenly in all directions.</summary>
@@ -9,6 +11,12 @@ namespace GlowMix.Optics.Slab;
 internal static class CellSource
 {
     private const double SmallRate = 1e-6;
+
+    /// <summary>In decay lengths of a mode; four Gauss points are good to the last digits up to it.</summary>
+    private const double NarrowCell = 0.3;
+
+    private static readonly double[] FourPoints = new GaussLegendreRule(0, 1, 4).Abscissas;
+    private static readonly double[] FourWeights = new GaussLegendreRule(0, 1, 4).Weights;
 
     /// <summary>Light through the faces, in √(w μ) scale, that goes with the source's own field.</summary>
     public static void Emit(
@@ -53,61 +61,86 @@ internal static class CellSource
         int cells = edgesMm.Length - 1;
         double depth = layer.OpticalDepth;
         double extinction = modes.ExtinctionPerMm;
-        Span<double> below = stackalloc double[cells];
-        Span<double> above = stackalloc double[cells];
+        if (!(depth > 0))
+        {
+            return;
+        }
+        Span<double> spread = stackalloc double[cells];
+        Span<double> fromBottom = stackalloc double[cells];
+        Span<double> fromTop = stackalloc double[cells];
         for (int j = 0; j < modes.Rates.Length; j++)
         {
-            double k = modes.Rates[j];
+            // Slower than this a mode is a straight line to the last digits.
+            double k = Math.Max(modes.Rates[j], 1e-7 / depth);
             double coupling = modes.Coupling[j] * modes.Coupling[j];
-            double sinhOverRate = k * depth < SmallRate ? depth : Math.Sinh(k * depth) / k;
-            bool facesMatter = k * depth < 300;
+            double whole = Lost(2 * k * depth);
+            for (int a = 0; a < cells; a++)
+            {
+                double width = k * extinction * (edgesMm[a + 1] - edgesMm[a]);
+                double middle = extinction * (edgesMm[a] + edgesMm[a + 1]) / 2;
+                spread[a] = Lost(width) / width;
+                fromBottom[a] = Lost(2 * k * middle);
+                fromTop[a] = Lost(2 * k * (depth - middle));
+            }
             for (int a = 0; a < cells; a++)
             {
                 double low = extinction * edgesMm[a];
                 double high = extinction * edgesMm[a + 1];
-                below[a] = MeanSinhRatio(k, low, high, depth);
-                above[a] = MeanSinhRatio(k, depth - high, depth - low, depth);
-            }
-            for (int a = 0; a < cells; a++)
-            {
-                double width = extinction * (edgesMm[a + 1] - edgesMm[a]);
-                double elsewhere = 0;
-                for (int b = 0; b < cells; b++)
+                result[(a * stride) + a] +=
+                    coupling
+                    * (
+                        k * (high - low) < NarrowCell
+                            ? OwnMeanOfNarrowCell(k, low, high, depth)
+                            : OwnMean(k, low, high, depth, spread[a], fromBottom[a], fromTop[a])
+                    );
+                for (int b = a + 1; b < cells; b++)
                 {
-                    if (b == a)
-                    {
-                        continue;
-                    }
-                    // sinh(k low) sinh(k high) / (k sinh(k depth)), both as means over their cell.
-                    double green = facesMatter
-                        ? below[Math.Min(a, b)] * above[Math.Max(a, b)] * sinhOverRate
-                        : FarFromFaces(k * extinction, edgesMm, Math.Min(a, b), Math.Max(a, b)) / k;
+                    // Mean of sinh(k t) sinh(k (depth − t′)) / (k sinh(k depth)) over both cells.
+                    double gap = k * extinction * (edgesMm[b] - edgesMm[a + 1]);
+                    double green =
+                        Math.Exp(-gap) * spread[a] * spread[b] * fromBottom[a] * fromTop[b] / (2 * k * whole);
                     result[(a * stride) + b] += coupling * green;
-                    elsewhere += k * k * extinction * (edgesMm[b + 1] - edgesMm[b]) * green;
+                    result[(b * stride) + a] += coupling * green;
                 }
-                double middle = extinction * (edgesMm[a] + edgesMm[a + 1]) / 2;
-                // What a mode keeps inside, summed over the cells, and what it sends out make up the source; the own cell is
-                // the rest. For a slow mode that would cancel, and its Green's function is the straight line of k = 0.
-                double own =
-                    k * depth < 0.1
-                        ? middle - (width / 6) - (middle * middle / depth)
-                        : (1 - below[a] - above[a] - elsewhere) / (k * k * width);
-                result[(a * stride) + a] += coupling * own;
             }
         }
     }
 
-    /// <summary>exp(−k distance) / 2 as the mean over two cells: layers so deep that their faces do not matter to the mode.</summary>
-    private static double FarFromFaces(double ratePerMm, ReadOnlySpan<double> edgesMm, int lower, int upper)
+    /// <summary>Mean of Green's function over a cell with itself.</summary>
+    private static double OwnMean(
+        double k,
+        double low,
+        double high,
+        double depth,
+        double spread,
+        double fromBottom,
+        double fromTop
+    )
     {
-        double lowWidth = ratePerMm * (edgesMm[lower + 1] - edgesMm[lower]);
-        double highWidth = ratePerMm * (edgesMm[upper + 1] - edgesMm[upper]);
-        double gap = ratePerMm * (edgesMm[upper] - edgesMm[lower + 1]);
-        return Math.Exp(-gap)
-            * LayerOperators.Expm1Of(-lowWidth)
-            * LayerOperators.Expm1Of(-highWidth)
-            / (lowWidth * highWidth * 2);
+        double outside =
+            ((1 + Math.Exp(-2 * k * low)) * fromTop) + ((1 + Math.Exp(-2 * k * (depth - high))) * fromBottom);
+        return (1 - (spread * outside / (2 * Lost(2 * k * depth)))) / (k * k * (high - low));
     }
+
+    /// <summary>
+    /// The same where the difference in <see cref="OwnMean"/> would cancel: (2/w²) ∫ sinh(k (depth − t)) (cosh(k t) − cosh(k low))
+    /// dt / (k² sinh(k depth)), the difference of cosh as a product, so that all terms are positive; by four Gauss points.
+    /// </summary>
+    private static double OwnMeanOfNarrowCell(double k, double low, double high, double depth)
+    {
+        double width = high - low;
+        double sum = 0;
+        for (int i = 0; i < FourPoints.Length; i++)
+        {
+            double within = width * FourPoints[i];
+            double t = low + within;
+            sum += FourWeights[i] * Lost(2 * k * (depth - t)) * Lost(k * (t + low)) * Lost(k * within);
+        }
+        return sum / (k * k * width * Lost(2 * k * depth));
+    }
+
+    /// <summary>1 − exp(−x).</summary>
+    private static double Lost(double x) => -LayerOperators.Expm1Of(-x);
 
     /// <summary>Mean of sinh(k t) over low to high, over sinh(k depth).</summary>
     private static double MeanSinhRatio(double k, double low, double high, double depth)

@@ -85,7 +85,7 @@ internal sealed class CellWeights(int nodes, int mostCells)
                 double half = k * modes.ExtinctionPerMm * (edgesMm[cell + 1] - edgesMm[cell]) / 2;
                 double middle = modes.ExtinctionPerMm * (edgesMm[cell] + edgesMm[cell + 1]) / 2;
                 var (cosh, sinhOverRate) = LayerOperators.ThinMode(k, middle - (layer.OpticalDepth / 2));
-                double spread = 1 + (half * half / 6);
+                double spread = LayerOperators.ThinMode(half, 1).SinhOverRate;
                 even[(cell * nodes) + j] = coupling * spread * cosh;
                 odd[(cell * nodes) + j] = coupling * spread * sinhOverRate;
             }
