@@ -19,6 +19,7 @@ int code = Cli.Run(
         Folder = Environment.CurrentDirectory,
         Variable = Environment.GetEnvironmentVariable,
         TerminalColumns = TerminalColumns(),
+        ErrorIsTerminal = !System.Console.IsErrorRedirected,
         Stop = stop.Token,
     }
 );

@@ -26,6 +26,9 @@ internal sealed class Surroundings
     /// <summary>Width of the terminal that shows <see cref="Out"/>; null if none does.</summary>
     public int? TerminalColumns { get; init; }
 
+    /// <summary>Whether a terminal shows <see cref="Error"/>: only there progress is told.</summary>
+    public bool ErrorIsTerminal { get; init; }
+
     /// <summary>Asks a long run to end.</summary>
     public CancellationToken Stop { get; init; }
 

@@ -19,4 +19,6 @@ internal sealed class SampleRunner(Prediction prediction) : IRecipeRunner
         Document.Read(recipe).Problems;
 
     public LadderView? LadderOf(Pigment pigment, FolderMaterials files) => null;
+
+    public Predictor PredictorFor(FolderMaterials files) => new(new Shelf(files), files);
 }

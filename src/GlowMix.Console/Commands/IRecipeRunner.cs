@@ -18,4 +18,7 @@ internal interface IRecipeRunner
 
     /// <summary>The ladder of traps behind a pigment's sheet; null if the sheet's sample cannot be put together.</summary>
     LadderView? LadderOf(Pigment pigment, FolderMaterials files);
+
+    /// <summary>Who predicts recipes of a folder, for commands that ask more than once.</summary>
+    Predictor PredictorFor(FolderMaterials files);
 }

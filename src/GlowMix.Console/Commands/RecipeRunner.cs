@@ -14,20 +14,21 @@ internal sealed class RecipeRunner : IRecipeRunner
     /// <inheritdoc/>
     public RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop)
     {
-        var outcome = PredictorOf(files).Predict(RecipeDocument.Read(recipe));
+        var outcome = PredictorFor(files).Predict(RecipeDocument.Read(recipe));
         stop.ThrowIfCancellationRequested();
         return new(outcome.Prediction, outcome.Problems);
     }
 
     /// <inheritdoc/>
     public IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files) =>
-        PredictorOf(files).Check(RecipeDocument.Read(recipe)).Problems;
+        PredictorFor(files).Check(RecipeDocument.Read(recipe)).Problems;
 
     /// <inheritdoc/>
     public LadderView? LadderOf(Pigment pigment, FolderMaterials files) =>
-        PredictorOf(files).LadderOf(pigment).View;
+        PredictorFor(files).LadderOf(pigment).View;
 
-    private Predictor PredictorOf(FolderMaterials files)
+    /// <inheritdoc/>
+    public Predictor PredictorFor(FolderMaterials files)
     {
         if (!ofFolder.TryGetValue(files.Folder, out var predictor))
         {

@@ -1,6 +1,3 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using GlowMix.Predictions;
 
@@ -14,20 +11,13 @@ internal static class PredictionJson
 {
     private const string AlongStep = "along_largest_step_u_prime_v_prime";
 
-    private static readonly JsonWriterOptions options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        // Letters such as µ and ² as they are: the text is read by people too, and is not put into a web page.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>One object, with a line end.</summary>
-    public static string Object(Prediction prediction) => Write(json => WritePrediction(json, prediction));
+    public static string Object(Prediction prediction) =>
+        JsonText.Of(json => WritePrediction(json, prediction));
 
     /// <summary>An array in the order given, with a line end.</summary>
     public static string Array(IEnumerable<Prediction> predictions) =>
-        Write(json =>
+        JsonText.Of(json =>
         {
             json.WriteStartArray();
             foreach (var prediction in predictions)
@@ -36,16 +26,6 @@ internal static class PredictionJson
             }
             json.WriteEndArray();
         });
-
-    private static string Write(Action<Utf8JsonWriter> write)
-    {
-        var buffer = new ArrayBufferWriter<byte>(16384);
-        using (var json = new Utf8JsonWriter(buffer, options))
-        {
-            write(json);
-        }
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
 
     private static void WritePrediction(Utf8JsonWriter json, Prediction prediction)
     {
@@ -56,9 +36,9 @@ internal static class PredictionJson
         foreach (var (figure, band) in prediction.Bands)
         {
             json.WriteStartObject(figure.Name);
-            WriteNumber(json, "low", band.Low);
-            WriteNumber(json, "likely", band.Likely);
-            WriteNumber(json, "high", band.High);
+            json.WriteNumberOrNull("low", band.Low);
+            json.WriteNumberOrNull("likely", band.Likely);
+            json.WriteNumberOrNull("high", band.High);
             json.WriteEndObject();
         }
         json.WriteEndObject();
@@ -104,7 +84,7 @@ internal static class PredictionJson
                 json.WriteStartObject(path[i]);
             }
             open = path[..^1];
-            WriteNumber(json, path[^1], values[figure]);
+            json.WriteNumberOrNull(path[^1], values[figure]);
         }
         foreach (string _ in open)
         {
@@ -116,17 +96,5 @@ internal static class PredictionJson
     {
         string[] words = figure.Family.Split('.');
         return figure.AtMinutes is double minutes ? [.. words, FigureCatalogue.MinutesKey(minutes)] : words;
-    }
-
-    private static void WriteNumber(Utf8JsonWriter json, string name, double? value)
-    {
-        if (value is double number)
-        {
-            json.WriteNumber(name, number);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 }
