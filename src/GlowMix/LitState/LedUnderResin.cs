@@ -9,7 +9,7 @@ namespace GlowMix.LitState;
 /// </summary>
 public sealed class LedUnderResin
 {
-    private LedUnderResin(Spectrum[] upward, Spectrum escapedWPerNm, BlueBudget budget)
+    private LedUnderResin(Spectrum[] upward, Spectrum escapedWPerNm, BlueBudget? budget)
     {
         UpwardWPerNm = upward[0] + upward[1] + upward[2];
         EscapedWPerNm = escapedWPerNm;
@@ -22,8 +22,8 @@ public sealed class LedUnderResin
     /// <summary>What of it leaves the piece, W/nm.</summary>
     public Spectrum EscapedWPerNm { get; }
 
-    /// <summary>Where the die's light goes.</summary>
-    public BlueBudget Budget { get; }
+    /// <summary>Where the die's light goes; null for a package without any.</summary>
+    public BlueBudget? Budget { get; }
 
     /// <summary>Solves the bands one after the other: light is only ever turned into longer ones.</summary>
     /// <param name="led">The package.</param>
@@ -73,13 +73,19 @@ public sealed class LedUnderResin
         {
             board += (1 - boardReflectance[i]) * response.Floor[i] * die[i];
         }
-        var budget = new BlueBudget(
-            Escaped: Total(die, response.Escaped) / sent,
-            Pigment: Total(die, response.Pigment) / sent,
-            Resin: Total(die, response.Resin) / sent,
-            Board: (1 - w) * board * WavelengthGrid.StepNm / sent,
-            Package: w * (1 - led.Returned[LedBands.Die, LedBands.Die]) * returnedW[LedBands.Die] / sent
-        );
+        BlueBudget? budget =
+            sent > 0
+                ? new BlueBudget(
+                    Escaped: Total(die, response.Escaped) / sent,
+                    Pigment: Total(die, response.Pigment) / sent,
+                    Resin: Total(die, response.Resin) / sent,
+                    Board: (1 - w) * board * WavelengthGrid.StepNm / sent,
+                    Package: w
+                        * (1 - led.Returned[LedBands.Die, LedBands.Die])
+                        * returnedW[LedBands.Die]
+                        / sent
+                )
+                : null;
         var escaped = Spectrum.FromIndex(i =>
             response.Escaped[i] * (upward[0][i] + upward[1][i] + upward[2][i])
         );

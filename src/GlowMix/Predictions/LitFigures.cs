@@ -39,11 +39,11 @@ internal static class LitFigures
                 : null
         );
 
-        var blue = light.Under?.Budget ?? BlueBudget.InAir;
-        figures.Set("lit.blue_absorbed_by_pigment_percent", 100 * blue.Pigment);
-        figures.Set("lit.blue_absorbed_by_resin_percent", 100 * blue.Resin);
-        figures.Set("lit.blue_absorbed_by_board_percent", 100 * blue.Board);
-        figures.Set("lit.blue_taken_back_by_package_percent", 100 * blue.Package);
-        figures.Set("lit.blue_escaped_percent", 100 * blue.Escaped);
+        var blue = light.Under is null ? BlueBudget.InAir : light.Under.Budget;
+        figures.Set("lit.blue_absorbed_by_pigment_percent", 100 * blue?.Pigment);
+        figures.Set("lit.blue_absorbed_by_resin_percent", 100 * blue?.Resin);
+        figures.Set("lit.blue_absorbed_by_board_percent", 100 * blue?.Board);
+        figures.Set("lit.blue_taken_back_by_package_percent", 100 * blue?.Package);
+        figures.Set("lit.blue_escaped_percent", 100 * blue?.Escaped);
     }
 }

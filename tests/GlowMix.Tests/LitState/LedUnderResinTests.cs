@@ -145,7 +145,7 @@ public class LedUnderResinTests
             0.15,
             Spectrum.Constant(reflectance),
             Resin(1.52, perMm)
-        ).Budget;
+        ).Budget!.Value;
         Assert.Equal(
             1,
             budget.Escaped + budget.Pigment + budget.Resin + budget.Board + budget.Package,
@@ -156,6 +156,16 @@ public class LedUnderResinTests
             (double[])[budget.Escaped, budget.Resin, budget.Board, budget.Package],
             share => Assert.InRange(share, 0, 1)
         );
+    }
+
+    [Fact]
+    public void A_package_without_blue_has_no_budget_of_it()
+    {
+        var white = TestLed.At(3000);
+        var amber = white with { BareW = [0, white.BareW[1], white.BareW[2]] };
+        var lit = Under(amber, 2, 0.1, White);
+        Assert.Null(lit.Budget);
+        Assert.True(lit.EscapedWPerNm.IntegralOverNm() > 0);
     }
 
     // From an independent sketch, ± 30 % of each shift: n 1.52, board 0.87, area share 0.15.

@@ -50,6 +50,15 @@ public class PredictionTests
     }
 
     [Fact]
+    public void An_LED_without_blue_has_no_budget_of_it()
+    {
+        var figures = (Glowing with { Led = "no-die" }).Figures;
+        Assert.Null(figures["lit.blue_escaped_percent"]);
+        Assert.Null(figures["lit.blue_absorbed_by_pigment_percent"]);
+        Assert.NotNull(figures["lit.flux_kept_percent"]);
+    }
+
+    [Fact]
     public void Without_number_and_size_there_are_shares_but_no_lumens()
     {
         var figures = (Glowing with { HasSize = false }).Figures;

@@ -27,6 +27,12 @@ internal sealed record TestRecipe
                 .Replace("into_green: 0.78", "into_green: 0.60", StringComparison.Ordinal)
                 .Replace("into_red: 0.12", "into_red: 0.30", StringComparison.Ordinal)
         ),
+        (
+            "materials/leds/no-die.yaml",
+            Shipped("leds/warm-white-3000")
+                .Replace("0.086351", "0", StringComparison.Ordinal)
+                .Replace("0.372463", "0.458814", StringComparison.Ordinal)
+        ),
         ("materials/pigments/green-twin.yaml", Shipped("pigments/green-aluminate"))
     );
 
