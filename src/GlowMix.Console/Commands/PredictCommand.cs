@@ -31,6 +31,10 @@ internal sealed class PredictCommand
         HelpName = "DIR",
         Description = "also tables in this folder: spectra.csv, decay.csv, figures.csv",
     };
+    private readonly Option<bool> targets = new("--targets")
+    {
+        Description = "end with exit code 4 if a target of a recipe is missed",
+    };
     private readonly Argument<string[]> files;
     private readonly Surroundings surroundings;
     private readonly IRecipeRunner runner;
@@ -44,7 +48,7 @@ internal sealed class PredictCommand
         );
         files = FileArguments.Create(Command, args, "recipe files (YAML)");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, json, ascii])
+        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, json, targets, ascii])
         {
             Command.Add(option);
         }
@@ -120,7 +124,8 @@ internal sealed class PredictCommand
                 names.Length > 1 ? PredictionJson.Array(predictions) : PredictionJson.Object(predictions[0])
             );
         }
-        return code;
+        bool isMissed = predictions.Exists(p => p.Targets.Any(t => t.State == TargetState.Missed));
+        return code == ExitCode.Done && isMissed && parsed.GetValue(targets) ? ExitCode.TargetMissed : code;
     }
 
     private int NoFile()

@@ -1,3 +1,4 @@
+using GlowMix.Choosing;
 using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Predictions;
@@ -14,7 +15,7 @@ internal sealed class RecipeRunner : IRecipeRunner
     /// <inheritdoc/>
     public RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop)
     {
-        var outcome = PredictorFor(files).Predict(RecipeDocument.Read(recipe));
+        var outcome = new Forecaster(PredictorFor(files)).Bounded(RecipeDocument.Read(recipe));
         stop.ThrowIfCancellationRequested();
         return new(outcome.Prediction, outcome.Problems);
     }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using GlowMix.Console.Texts;
 using GlowMix.Predictions;
 
 namespace GlowMix.Console.Tables;
@@ -31,7 +32,7 @@ internal static class PredictionJson
     {
         json.WriteStartObject();
         json.WriteString("recipe", prediction.Recipe);
-        WriteFigures(json, prediction.Figures);
+        WriteFigures(json, prediction);
         json.WriteStartObject("bands");
         foreach (var (figure, band) in prediction.Bands)
         {
@@ -43,6 +44,10 @@ internal static class PredictionJson
         }
         json.WriteEndObject();
         json.WriteStartArray("targets");
+        foreach (var verdict in prediction.Targets)
+        {
+            WriteTarget(json, verdict);
+        }
         json.WriteEndArray();
         json.WriteStartArray("warnings");
         foreach (var warning in prediction.Warnings)
@@ -59,7 +64,7 @@ internal static class PredictionJson
 
     // Figures that share the beginning of their names stand together in the catalogue, so that a change of the beginning
     // closes one object and opens the next.
-    private static void WriteFigures(Utf8JsonWriter json, FigureValues values)
+    private static void WriteFigures(Utf8JsonWriter json, Prediction prediction)
     {
         string[] open = [];
         foreach (var figure in FigureCatalogue.All)
@@ -77,6 +82,10 @@ internal static class PredictionJson
             if (figure.Name == AlongStep)
             {
                 json.WriteStartArray("along");
+                foreach (var place in prediction.Along)
+                {
+                    WritePlace(json, place);
+                }
                 json.WriteEndArray();
             }
             for (int i = shared; i < path.Length - 1; i++)
@@ -84,12 +93,40 @@ internal static class PredictionJson
                 json.WriteStartObject(path[i]);
             }
             open = path[..^1];
-            json.WriteNumberOrNull(path[^1], values[figure]);
+            json.WriteNumberOrNull(path[^1], prediction.Figures[figure]);
         }
         foreach (string _ in open)
         {
             json.WriteEndObject();
         }
+    }
+
+    private static void WritePlace(Utf8JsonWriter json, AlongPlace place)
+    {
+        json.WriteStartObject();
+        json.WriteString("place", place.Place);
+        json.WriteNumberOrNull("depth_mm", place.DepthMm);
+        json.WriteNumberOrNull("cct_k", place.CctK);
+        json.WriteNumberOrNull("duv", place.Duv);
+        json.WriteNumberOrNull("flux_lm", place.FluxLm);
+        json.WriteNumberOrNull("luminance_10_min_mcd_m2", place.LuminanceAt10MinMcdPerM2);
+        json.WriteEndObject();
+    }
+
+    private static void WriteTarget(Utf8JsonWriter json, TargetVerdict verdict)
+    {
+        json.WriteStartObject();
+        json.WriteString("figure", verdict.Target.Figure);
+        json.WriteNumberOrNull("at_minutes", verdict.Target.AtMinutes);
+        json.WriteNumberOrNull("at_least", verdict.Target.AtLeast);
+        json.WriteNumberOrNull("at_most", verdict.Target.AtMost);
+        json.WriteNumberOrNull("value", verdict.Value);
+        json.WriteString("state", TargetRows.WordOf(verdict.State));
+        json.WriteNumberOrNull("share_of_draws", verdict.ShareOfDraws);
+        json.WriteNumberOrNull("margin", verdict.Margin);
+        json.WriteString("reason", verdict.Reason);
+        json.WriteString("decided_by", verdict.DecidedBy);
+        json.WriteEndObject();
     }
 
     private static string[] Path(Figure figure)

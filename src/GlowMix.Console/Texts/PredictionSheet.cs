@@ -35,6 +35,8 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
             GlowRows();
         }
         PieceRows();
+        Rows("Along", AlongRows.Of(prediction));
+        Rows("Targets", TargetRows.Of(prediction));
         Doubts(full ? int.MaxValue : MostAssumptions);
         if (full)
         {
@@ -42,6 +44,15 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
             new FigureTable(prediction, sheet).Print();
         }
         sheet.Row("Caution", Cautions.OneLine);
+    }
+
+    private void Rows(string label, IEnumerable<string> texts)
+    {
+        foreach (string text in texts)
+        {
+            sheet.Row(label, text);
+            label = "";
+        }
     }
 
     private void LitRows()

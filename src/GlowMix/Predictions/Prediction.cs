@@ -53,4 +53,13 @@ public sealed record Prediction
 
     /// <summary>Loading per pigmented layer, said in words by the console.</summary>
     public required IReadOnlyList<LayerLoading> Loadings { get; init; }
+
+    /// <summary>Shallow end, stated depth, deep end of a pour that runs out of level; empty where it is level.</summary>
+    public IReadOnlyList<AlongPlace> Along { get; init; } = [];
+
+    /// <summary>The recipe's targets in its order, as far as they were judged.</summary>
+    public IReadOnlyList<TargetVerdict> Targets { get; init; } = [];
+
+    /// <summary>Draws behind the bands; 0 where they are those of the bounding runs.</summary>
+    public int DrawCount { get; init; }
 }

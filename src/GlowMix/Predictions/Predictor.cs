@@ -37,7 +37,7 @@ public sealed class Predictor
     public PredictionOutcome Predict(RecipeDocument document)
     {
         var (piece, problems) = Check(document);
-        return new(piece is null ? null : PredictionOf(piece), problems);
+        return new(piece is null ? null : Foretell(piece, bounded: true).Prediction, problems);
     }
 
     /// <summary>All problems of a recipe and of the materials it names, without predicting it.</summary>
@@ -67,20 +67,29 @@ public sealed class Predictor
         return (sample is null ? null : new(ladders.FitOf(sample, Variation.Likely)), problems);
     }
 
-    private Prediction PredictionOf(Piece piece)
+    /// <summary>The prediction of a checked piece, and the runs behind it.</summary>
+    /// <param name="piece">A piece that <see cref="Check"/> let pass.</param>
+    /// <param name="bounded">With the runs that bound the doubt; else the likely one alone, and no band.</param>
+    internal (Prediction Prediction, IReadOnlyList<Run> Runs) Foretell(Piece piece, bool bounded)
     {
-        var runs = RunsOf(piece);
+        var runs = bounded ? RunsOf(piece) : [LikelyRun(piece)];
         var likely = runs.First(r => r.Variation == Variation.Likely);
         var plan = PieceCasting.PlanOf(piece);
-        var figures = likely.FiguresInFull(plan);
-        var bands = piece.HasPigment ? Bounds.Of([.. runs.Select(r => r.Figures)], likely.Figures) : [];
-        return new Prediction
+        var (along, largestStep) = AlongPour.Of(likely, LikelyRun);
+        var figures = FigureValues
+            .Builder.From(likely.FiguresInFull(plan))
+            .Set("along_largest_step_u_prime_v_prime", largestStep)
+            .Build();
+        var bands =
+            bounded && piece.HasPigment ? Bounds.Of([.. runs.Select(r => r.Figures)], likely.Figures) : [];
+        bool boundsMissing = bounded && runs.Length < Run.CountFor(piece);
+        var prediction = new Prediction
         {
             Recipe = piece.Recipe.File,
             Title = piece.Recipe.Title ?? "",
             Figures = figures,
             Bands = bands,
-            Warnings = PredictionWarnings.Of(piece, plan, likely.Light, runs.Length < Run.CountFor(piece)),
+            Warnings = PredictionWarnings.Of(piece, plan, likely.Light, boundsMissing),
             TakenAs = piece.TakenAs,
             Assumptions = CalibrateFirst.Of(piece),
             Spectra = likely.SpectraOf(),
@@ -105,7 +114,24 @@ public sealed class Predictor
                         100 * l.VolumeFraction
                     )),
             ],
+            Along = along,
         };
+        return (prediction, runs);
+    }
+
+    private Run LikelyRun(Piece piece)
+    {
+        var light = PieceLight.Of(piece, optics, 1);
+        if (!piece.HasPigment)
+        {
+            return Run.Of(light, Variation.Likely, null);
+        }
+        var samples = SamplesOf(piece);
+        return Run.Of(
+            light,
+            Variation.Likely,
+            PieceGlow.Of(light, pigment => ladders.FitOf(samples[pigment], Variation.Likely).Ladder!)
+        );
     }
 
     /// <summary>The likely run and, with pigment, those that bound its doubt.</summary>
@@ -113,7 +139,7 @@ public sealed class Predictor
     {
         if (!piece.HasPigment)
         {
-            return [Run.Of(PieceLight.Of(piece, optics, 1), Variation.Likely, null)];
+            return [LikelyRun(piece)];
         }
         var samples = SamplesOf(piece);
         var lights = Variation

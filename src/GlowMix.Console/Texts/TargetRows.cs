@@ -1,0 +1,71 @@
+using GlowMix.Predictions;
+
+namespace GlowMix.Console.Texts;
+
+/// <summary>A recipe's targets with what the prediction says of them, a sentence each.</summary>
+internal static class TargetRows
+{
+    private const int DigitsShown = 3;
+
+    /// <summary>'lit.duv, -0.006 to 0.02: met, 0.0038 inside; …'.</summary>
+    public static IEnumerable<string> Of(Prediction prediction) =>
+        prediction.Targets.Select(verdict => Of(verdict, prediction));
+
+    /// <summary>How a verdict is called, also in JSON.</summary>
+    public static string WordOf(TargetState state) =>
+        state switch
+        {
+            TargetState.Met => "met",
+            TargetState.Missed => "missed",
+            TargetState.TooClose => "too_close",
+            TargetState.NotJudged => "not_judged",
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
+        };
+
+    private static string Of(TargetVerdict verdict, Prediction prediction)
+    {
+        string name = verdict.Target.AtMinutes is double minutes
+            ? $"{verdict.Figure.Family} at {Digits.Plain(minutes)} min"
+            : verdict.Figure.Name;
+        string what = $"{name}, {Bounds(verdict)}: ";
+        string unit = verdict.Figure.Unit.Length > 0 ? " " + verdict.Figure.Unit : "";
+        if (verdict.State == TargetState.NotJudged)
+        {
+            return what + $"not judged, {verdict.Reason}";
+        }
+        string share = verdict.ShareOfDraws is double s ? $", met in {OfTen(s)}" : "";
+        string margin = Number(Math.Abs(verdict.Margin ?? 0)) + unit;
+        string likely = $"likely {Number(verdict.Value)}{unit}";
+        var band = prediction.BandOf(verdict.Figure);
+        return what
+            + verdict.State switch
+            {
+                TargetState.Met => $"met{share}; {likely}, {margin} inside",
+                TargetState.Missed => $"missed{share}; {likely}, {margin} outside",
+                _ => $"too close to call{share}; {likely} ({Number(band.Low)} to {Number(band.High)}), "
+                    + $"{margin} {(verdict.Margin >= 0 ? "inside" : "outside")}"
+                    + (verdict.DecidedBy is { } reading ? $"; {reading} would narrow it most" : ""),
+            };
+    }
+
+    /// <summary>'7 of 10 draws', and no more certain than the draws are.</summary>
+    internal static string OfTen(double share) =>
+        Math.Round(10 * share) switch
+        {
+            0 => share == 0 ? "no draw" : "under 1 of 10 draws",
+            10 => share == 1 ? "all draws" : "over 9 of 10 draws",
+            double tenths => $"{Digits.Fixed(tenths, 0)} of 10 draws",
+        };
+
+    private static string Bounds(TargetVerdict verdict) =>
+        (verdict.Target.AtLeast, verdict.Target.AtMost) switch
+        {
+            (double least, double most) => $"{Digits.Plain(least)} to {Digits.Plain(most)}",
+            (double least, null) => $"at least {Digits.Plain(least)}",
+            (null, double most) => $"at most {Digits.Plain(most)}",
+            _ => "",
+        };
+
+    private static string Number(double? value) =>
+        value is double v ? Digits.Significant(v, DigitsShown) : Digits.None;
+}
