@@ -13,6 +13,26 @@ public static class ChargeTime
     /// <param name="pigments">The traps of each pigment of a piece, with its weights as for <see cref="ChargedTraps.Glow"/>.</param>
     public static double? MinutesTo90Percent(
         IReadOnlyList<(ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)> pigments
+    ) => MinutesTo(pigments, endless => WantedShare * endless);
+
+    /// <summary>
+    /// Minutes under the light of the last lit step alone, from the programme's start, until the luminance 10 minutes after it
+    /// has come to a wanted one; 0 if it is so from the start, null if it never does.
+    /// </summary>
+    /// <param name="pigments">As for <see cref="MinutesTo90Percent"/>.</param>
+    /// <param name="wantedMcdM2">Luminance 10 minutes after the light, mcd/m².</param>
+    public static double? MinutesToLuminance(
+        IReadOnlyList<(ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)> pigments,
+        double wantedMcdM2
+    )
+    {
+        Demand.NotNegative(wantedMcdM2, nameof(wantedMcdM2), "mcd/m²");
+        return MinutesTo(pigments, _ => wantedMcdM2);
+    }
+
+    private static double? MinutesTo(
+        IReadOnlyList<(ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)> pigments,
+        Func<double, double> wantedOfEndless
     )
     {
         ArgumentNullException.ThrowIfNull(pigments);
@@ -24,7 +44,8 @@ public static class ChargeTime
             endless += settled;
             missing.AddRange(parts);
         }
-        if (!(endless > 0))
+        double shareLeft = 1 - (wantedOfEndless(endless) / endless);
+        if (!(endless > 0 && shareLeft > 0))
         {
             return null;
         }
@@ -35,7 +56,7 @@ public static class ChargeTime
             {
                 sum += part.MissingMcdM2 * Math.Exp(-part.TurnoverPerS * seconds);
             }
-            return (sum / endless) - (1 - WantedShare);
+            return (sum / endless) - shareLeft;
         }
         if (Short(0) <= 0)
         {

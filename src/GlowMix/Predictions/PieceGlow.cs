@@ -13,6 +13,7 @@ internal sealed class PieceGlow
 {
     private readonly PieceLight light;
     private readonly ImmutableArray<PigmentTraps> pigments;
+    private readonly (ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)[] weighted;
 
     private PieceGlow(PieceLight light, ImmutableArray<PigmentTraps> pigments)
     {
@@ -22,9 +23,8 @@ internal sealed class PieceGlow
         var scotopic = GlowWeights.McdPerM2(light.Glow!, light.Pour, Photometry.ScotopicLmPerW);
         Photopic = GlowCurve.Together([.. pigments.Select(p => p.Traps.Glow(p.Own(photopic)))]);
         Scotopic = GlowCurve.Together([.. pigments.Select(p => p.Traps.Glow(p.Own(scotopic)))]);
-        ChargeMinutesTo90Percent = ChargeTime.MinutesTo90Percent([
-            .. pigments.Select(p => (p.Traps, p.Own(photopic))),
-        ]);
+        weighted = [.. pigments.Select(p => (p.Traps, p.Own(photopic)))];
+        ChargeMinutesTo90Percent = ChargeTime.MinutesTo90Percent(weighted);
     }
 
     public GlowCurve Photopic { get; }
@@ -91,6 +91,10 @@ internal sealed class PieceGlow
             ]
         );
     }
+
+    /// <summary>Minutes of the last lit step's light alone that bring a luminance 10 minutes after it; null if none do.</summary>
+    public double? ChargeMinutesTo(double luminanceMcdM2) =>
+        ChargeTime.MinutesToLuminance(weighted, luminanceMcdM2);
 
     /// <summary>Light outside the piece some minutes after the last light, W/nm from each mm².</summary>
     public Spectrum EmittedWPerNmMm2(double minutes)

@@ -135,7 +135,7 @@ public sealed class Predictor
     }
 
     /// <summary>The likely run and, with pigment, those that bound its doubt.</summary>
-    private Run[] RunsOf(Piece piece)
+    internal Run[] RunsOf(Piece piece)
     {
         if (!piece.HasPigment)
         {

@@ -1,0 +1,207 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using GlowMix.Colour;
+using GlowMix.Documents;
+using GlowMix.Materials;
+using GlowMix.Pieces;
+using GlowMix.Predictions;
+using GlowMix.Recipes;
+
+namespace GlowMix.Markings;
+
+/// <summary>Puts a piece's predicted glow beside published criteria, each under its own charge.</summary>
+/// <remarks>
+/// A criterion's charge falls on the face from above, on empty traps, all at 20 °C: no document on the shelf says else. The
+/// band is that of the bounding runs.
+/// </remarks>
+public sealed class MarkingGuide
+{
+    private const double TestTemperatureC = 20;
+    private const double BridgeMinutes = 10;
+    private const double SaturatedWithin = 1e-3;
+    private const string Daylight = "daylight-d65";
+
+    // What documents without a limit of their own have one state: luminance at these minutes.
+    private static readonly ImmutableArray<double> StatedMinutes = [10, 60];
+
+    private readonly Piece piece;
+    private readonly Predictor predictor;
+    private readonly Shelf shelf;
+    private readonly Dictionary<(Lamp Lamp, double Lx, double Minutes), GlowBand> glows = [];
+    private readonly List<Problem> problems = [];
+
+    private MarkingGuide(Piece piece, Predictor predictor, Shelf shelf) =>
+        (this.piece, this.predictor, this.shelf) = (piece, predictor, shelf);
+
+    /// <summary>Compares a piece with criteria.</summary>
+    /// <param name="piece">A piece that <see cref="Predictor.Check"/> gave back.</param>
+    /// <param name="predictor">Who predicts it.</param>
+    /// <param name="shelf">Where the criteria's lamps are looked up.</param>
+    /// <param name="criteria">In the order wanted; may be empty.</param>
+    /// <param name="stop">Ends the work between two criteria.</param>
+    public static MarkingGuidance Of(
+        Piece piece,
+        Predictor predictor,
+        Shelf shelf,
+        IReadOnlyList<Criterion> criteria,
+        CancellationToken stop = default
+    )
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(predictor);
+        ArgumentNullException.ThrowIfNull(shelf);
+        ArgumentNullException.ThrowIfNull(criteria);
+        var guide = new MarkingGuide(piece, predictor, shelf);
+        var compared = ImmutableArray.CreateBuilder<CriterionComparison>(criteria.Count);
+        foreach (var criterion in criteria)
+        {
+            stop.ThrowIfCancellationRequested();
+            compared.Add(guide.Compare(criterion));
+        }
+        var room = piece.HasPigment ? new GlowBand(predictor.RunsOf(piece)) : null;
+        return new()
+        {
+            Piece = piece,
+            Criteria = compared.DrainToImmutable(),
+            Room = room is null
+                ? null
+                : new(
+                    ChargeWords.Of(piece),
+                    piece.DarknessTemperatureC,
+                    piece.LimitMcdPerM2,
+                    room.MinutesUntil(piece.LimitMcdPerM2)
+                ),
+            Bridge = guide.BridgeOf(room),
+            Problems = [.. guide.problems],
+        };
+    }
+
+    private CriterionComparison Compare(Criterion criterion)
+    {
+        var limits = criterion.Limits.Value;
+        var (glow, isKnown, missing) = GlowUnder(criterion);
+        ImmutableArray<LimitComparison> compared = limits.Limits.IsEmpty
+            ? isKnown && limits.IsKnown
+                ? [.. StatedMinutes.Select(m => new LimitComparison(m, null, LuminanceAt(m)))]
+                : []
+            :
+            [
+                .. limits.Limits.Select(l => new LimitComparison(
+                    l.Minutes,
+                    l.LeastMcdM2,
+                    LuminanceAt(l.Minutes)
+                )),
+            ];
+        return new()
+        {
+            Criterion = criterion,
+            Limits = compared,
+            MinutesTo03McdPerM2 = isKnown
+                ? glow?.MinutesUntil(GlowFigures.StandardLimitMcdPerM2) ?? GlowBand.None
+                : null,
+            NotJudgedBecause =
+                !limits.IsKnown ? MarkingTexts.LimitsNotKnown
+                : limits.Limits.IsEmpty ? MarkingTexts.NoLimits
+                : missing,
+        };
+
+        // Without pigment the piece is dark under any charge.
+        Band? LuminanceAt(double minutes) =>
+            isKnown ? glow?.LuminanceMcdPerM2(minutes) ?? GlowBand.None : null;
+    }
+
+    private (GlowBand? Glow, bool IsKnown, string? Missing) GlowUnder(Criterion criterion)
+    {
+        var charge = criterion.Charge;
+        if (
+            charge.Lamp.Value is not { } lampName
+            || charge.IlluminanceLx.Value is not double lx
+            || charge.Minutes.Value is not double minutes
+        )
+        {
+            return (null, false, MarkingTexts.ChargeNotKnown);
+        }
+        var loaded = shelf.Lamp(lampName);
+        string? fault =
+            loaded.NotFound
+            ?? (
+                loaded.Material is { TakesIlluminance: false } dark
+                    ? MarkingTexts.LuxOfADarkLamp(dark.Name)
+                    : null
+            );
+        problems.AddRange(loaded.Problems.Except(problems));
+        if (fault is not null)
+        {
+            problems.Add(new(criterion.Origin?.Path ?? criterion.Name, null, $"charge: {fault}"));
+        }
+        if (fault is not null || loaded.Material is not { } lamp)
+        {
+            return (null, false, fault ?? MarkingTexts.ChargeNotKnown);
+        }
+        if (!piece.HasPigment)
+        {
+            return (null, true, null);
+        }
+        if (!glows.TryGetValue((lamp, lx, minutes), out var glow))
+        {
+            glow = new(predictor.RunsOf(Charged(lamp, lx, minutes, TestTemperatureC, TestTemperatureC)));
+            glows[(lamp, lx, minutes)] = glow;
+        }
+        return (glow, true, null);
+    }
+
+    private Piece Charged(Lamp lamp, double lx, double minutes, double chargeC, double darknessC) =>
+        piece with
+        {
+            Start = ChargeStart.Empty,
+            Steps =
+            [
+                new(
+                    OwnLeds: false,
+                    lamp,
+                    lamp.WPerM2NmAtLux(lx),
+                    minutes,
+                    chargeC,
+                    string.Create(CultureInfo.InvariantCulture, $"{minutes} min by {lx} lx of {lamp.Name}")
+                ),
+            ],
+            DarknessTemperatureC = darknessC,
+        };
+
+    private ChargeBridge? BridgeOf(GlowBand? room)
+    {
+        var last = piece.Steps.LastOrDefault(s => s.IsLit);
+        if (room is null || last is null || shelf.Lamp(Daylight).Material is not { } daylight)
+        {
+            return null;
+        }
+        double glowMcdPerM2 = room.Likely.Photopic.LuminanceMcdM2(BridgeMinutes);
+        var underDaylight = new GlowBand(
+            predictor.RunsOf(
+                Charged(
+                    daylight,
+                    ChargeBridge.DaylightLx,
+                    BridgeMinutes,
+                    last.TemperatureC,
+                    piece.DarknessTemperatureC
+                )
+            )
+        ).Likely;
+        return new()
+        {
+            ChargedBy = ChargeWords.Of(piece),
+            TenMinuteMcdPerM2 = glowMcdPerM2,
+            DaylightMinutes = underDaylight.ChargeMinutesTo(glowMcdPerM2 * (1 + SaturatedWithin)) is null
+                ? null
+                : underDaylight.ChargeMinutesTo(glowMcdPerM2),
+            DaylightMinutesTo90Percent = underDaylight.ChargeMinutesTo90Percent,
+            LuxHours = piece.Steps.Any(s => s.OwnLeds)
+                ? null
+                : piece.Steps.Sum(s =>
+                    s.LampWPerM2Nm is { } light ? Photometry.PhotopicLm(light) * s.Minutes / 60 : 0
+                ),
+            MinutesTo90Percent = room.Likely.ChargeMinutesTo90Percent,
+            LastLightMinutes = last.Minutes,
+        };
+    }
+}
