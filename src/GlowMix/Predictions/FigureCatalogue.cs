@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using GlowMix.Recipes;
 
@@ -16,7 +17,7 @@ public static class FigureCatalogue
     /// <summary>Every figure, in order.</summary>
     public static IReadOnlyList<Figure> All { get; } = Build();
 
-    private static readonly Dictionary<string, Figure> ByName = All.ToDictionary(
+    private static readonly FrozenDictionary<string, Figure> ByName = All.ToFrozenDictionary(
         f => f.Name,
         StringComparer.Ordinal
     );
