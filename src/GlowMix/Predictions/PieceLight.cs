@@ -99,7 +99,7 @@ internal sealed class PieceLight
             return PourLayer.Clear(layer.DepthMm);
         }
         var pigment = layer.Pigment!;
-        var grains = optics.GrainsOf(pigment, resin, layer.GrainMedianUm, layer.GrainGsd);
+        var grains = optics.GrainsOf(pigment, resin, layer.GrainMedianUm, layer.GrainGsd).Whole;
         return new(
             layer.DepthMm,
             layer.VolumeFraction,

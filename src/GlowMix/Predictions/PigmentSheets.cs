@@ -47,7 +47,7 @@ internal sealed class PigmentSheets(Shelf shelf, OpticsShelf optics)
         var resin = optics.Of(sample.Resin);
         var grains = optics
             .GrainsOf(pigment, sample.Resin, pigment.GrainMedianUm.Value, pigment.GrainGsd.Value)
-            .WithAbsorptionScaled(absorptionFactor);
+            .Whole.WithAbsorptionScaled(absorptionFactor);
         var layer = new PourLayer(
             sheet.DepthMm.Value,
             phi,

@@ -12,6 +12,8 @@ public readonly record struct GrainSizes
     // twice the variance, with the weights that make up for it, they err by 0.1 to 0.2 %.
     private static readonly double Spread = Math.Sqrt(2);
 
+    private const double RoundingOfShares = 1e-14;
+
     private GrainSizes(double medianUm, double geometricStandardDeviation, double fromShare, double toShare)
     {
         MedianUm = medianUm;
@@ -89,22 +91,48 @@ public readonly record struct GrainSizes
     }
 
     /// <summary>The distribution as single sizes.</summary>
-    /// <param name="count">Number of diameters; one where all grains are alike, whatever is asked for.</param>
+    /// <remarks>
+    /// A class takes those sizes of the whole distribution that lie in it, and of one across its edge the share of the mass
+    /// within: all classes together are the whole, size for size.
+    /// </remarks>
+    /// <param name="count">Number of diameters of the whole distribution; one where all grains are alike, whatever is asked for.</param>
     internal SizeNodes Nodes(int count)
     {
         if (GeometricStandardDeviation == 1)
         {
             return new([MedianUm], [1]);
         }
+        var whole = WholeNodes(count);
+        if (FromShare == 0 && ToShare == 1)
+        {
+            return whole;
+        }
+        var diametersUm = new List<double>();
+        var shares = new List<double>();
+        double below = 0;
+        for (int i = 0; i < count; i++)
+        {
+            double upTo = i == count - 1 ? 1 : below + whole.MassShares[i];
+            double within = (Math.Min(upTo, ToShare) - Math.Max(below, FromShare)) / (ToShare - FromShare);
+            if (within > RoundingOfShares)
+            {
+                diametersUm.Add(whole.DiametersUm[i]);
+                shares.Add(within);
+            }
+            below = upTo;
+        }
+        return new([.. diametersUm], [.. shares]);
+    }
+
+    private SizeNodes WholeNodes(int count)
+    {
         var diametersUm = new double[count];
         var shares = new double[count];
         double logDeviation = Math.Log(GeometricStandardDeviation);
-        double from = Normal.CDF(0, Spread, Normal.InvCDF(0, 1, FromShare));
-        double to = Normal.CDF(0, Spread, Normal.InvCDF(0, 1, ToShare));
         double sum = 0;
         for (int i = 0; i < count; i++)
         {
-            double deviate = Normal.InvCDF(0, Spread, from + ((to - from) * (i + 0.5) / count));
+            double deviate = Normal.InvCDF(0, Spread, (i + 0.5) / count);
             diametersUm[i] = MedianUm * Math.Exp(logDeviation * deviate);
             shares[i] = Math.Exp(-0.5 * deviate * deviate * (1 - (1 / (Spread * Spread))));
             sum += shares[i];

@@ -61,7 +61,7 @@ public sealed class GrainTable
     /// </param>
     /// <param name="resinIndex">Refractive index of the resin, 1 to 2.</param>
     /// <param name="sizes">Grain diameters.</param>
-    /// <param name="sizeCount">Number of sizes averaged over, 1 to 400.</param>
+    /// <param name="sizeCount">Number of sizes that the whole distribution is averaged over, 1 to 400; a class takes those within it.</param>
     /// <param name="highestMoment">Highest Legendre moment kept, 1 to 64.</param>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A value outside those ranges, or grains so large that the largest passes a size parameter of 20000.

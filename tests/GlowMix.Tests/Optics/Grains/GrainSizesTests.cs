@@ -45,13 +45,37 @@ public class GrainSizesTests
         GrainSizes sizes = GrainSizes.ByMass(40, 1.5);
         double quintile = 40 * Math.Exp(Math.Log(1.5) * -0.8416212335729143);
 
-        double[] finest = sizes.MassClass(0, 5).Nodes(40).DiametersUm;
-        double[] next = sizes.MassClass(1, 5).Nodes(40).DiametersUm;
+        SizeNodes[] classes = [.. Enumerable.Range(0, 5).Select(i => sizes.MassClass(i, 5).Nodes(40))];
 
-        Assert.InRange(finest[^1], 0.98 * quintile, quintile);
-        Assert.InRange(next[0], quintile, 1.02 * quintile);
+        // The size across the edge is in both.
+        Assert.InRange(classes[0].DiametersUm[^2], 0.92 * quintile, quintile);
+        Assert.Equal(quintile, classes[0].DiametersUm[^1], 0.02 * quintile);
+        Assert.Equal(classes[0].DiametersUm[^1], classes[1].DiametersUm[0]);
+        Assert.InRange(classes[1].DiametersUm[1], quintile, 1.08 * quintile);
+        Assert.All(classes, c => Assert.Equal(1, c.MassShares.Sum(), 1e-13));
+        Assert.All(classes, c => Assert.InRange(c.Count, 6, 12));
         Assert.Throws<ArgumentOutOfRangeException>(() => sizes.MassClass(5, 5));
         Assert.Throws<ArgumentOutOfRangeException>(() => sizes.MassClass(0, 0));
+    }
+
+    [Fact]
+    public void Classes_hold_each_size_of_the_whole_with_all_its_mass()
+    {
+        GrainSizes sizes = GrainSizes.ByMass(40, 1.5);
+        SizeNodes whole = sizes.Nodes(40);
+
+        var together = Enumerable
+            .Range(0, 5)
+            .Select(i => sizes.MassClass(i, 5).Nodes(40))
+            .SelectMany(c => c.DiametersUm.Zip(c.MassShares))
+            .GroupBy(s => s.First, s => s.Second / 5)
+            .ToDictionary(g => g.Key, g => g.Sum());
+
+        Assert.Equal(whole.DiametersUm, together.Keys.Order());
+        Assert.All(
+            whole.DiametersUm.Zip(whole.MassShares),
+            s => Assert.Equal(s.Second, together[s.First], 1e-14)
+        );
     }
 
     [Fact]
