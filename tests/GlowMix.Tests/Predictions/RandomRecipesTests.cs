@@ -15,7 +15,7 @@ public class RandomRecipesTests
     public void Whatever_a_recipe_may_say_is_predicted_or_refused_in_words()
     {
         int predicted = 0;
-        for (int i = 0; i < 60; i++)
+        for (int i = 0; i < 40; i++)
         {
             string text = Recipe();
             var outcome = TestRecipe.Predictor.Predict(RecipeDocument.Read(text, "a.yaml"));
@@ -47,7 +47,7 @@ public class RandomRecipesTests
                 );
             }
         }
-        Assert.True(predicted > 30);
+        Assert.True(predicted > 20);
     }
 
     private string Recipe()
