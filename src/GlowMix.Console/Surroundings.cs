@@ -1,3 +1,4 @@
+using System.Globalization;
 using GlowMix.Console.Texts;
 
 namespace GlowMix.Console;
@@ -10,6 +11,9 @@ internal sealed class Surroundings
 
     /// <summary>Width of a text where no terminal says another.</summary>
     public const int DefaultColumns = 80;
+
+    /// <summary>A plot gains nothing beyond.</summary>
+    private const int WidestPlotColumns = 120;
 
     /// <summary>Results.</summary>
     public required TextWriter Out { get; init; }
@@ -55,17 +59,20 @@ internal sealed class Surroundings
         }
     }
 
+    /// <summary>Columns there are: what the user says in COLUMNS, else the terminal's, else the usual.</summary>
+    private int Columns =>
+        int.TryParse(Variable("COLUMNS"), NumberStyles.None, CultureInfo.InvariantCulture, out int asked)
+        && asked > 0
+            ? asked
+            : TerminalColumns ?? DefaultColumns;
+
     /// <summary>How a text for people is set.</summary>
     /// <param name="ascii">The user asks for plain ASCII.</param>
     public TextStyle Style(bool ascii = false) =>
-        new(
-            Math.Clamp(TerminalColumns ?? DefaultColumns, NarrowestColumns, DefaultColumns),
-            Emphasis,
-            ascii || AsciiOnly
-        );
+        new(Math.Clamp(Columns, NarrowestColumns, DefaultColumns), Emphasis, ascii || AsciiOnly);
 
-    /// <summary>Columns for a plot, which may use the whole width.</summary>
-    public int PlotColumns => Math.Clamp(TerminalColumns ?? DefaultColumns, NarrowestColumns, 200);
+    /// <summary>Columns for a plot, which may be wider than a text.</summary>
+    public int PlotColumns => Math.Clamp(Columns, NarrowestColumns, WidestPlotColumns);
 
     /// <summary>A sheet that writes to <see cref="Out"/>.</summary>
     public Sheet Sheet(bool ascii = false) => new(Out, Style(ascii));

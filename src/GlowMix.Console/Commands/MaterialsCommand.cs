@@ -9,8 +9,6 @@ namespace GlowMix.Console.Commands;
 /// <summary>`glowmix materials [KIND] [NAME]`: what is on the shelf, and where its numbers come from.</summary>
 internal sealed class MaterialsCommand
 {
-    private const int PlotRows = 10;
-
     private readonly Surroundings surroundings;
     private readonly Shelf shelf;
 
@@ -134,7 +132,7 @@ internal sealed class MaterialsCommand
         if (MaterialPlots.Of(material) is { } plot)
         {
             sheet.Blank();
-            foreach (string line in plot.Draw(surroundings.PlotColumns, PlotRows, sheet.Style.Ascii))
+            foreach (string line in plot.Draw(surroundings.PlotColumns, sheet.Style.Ascii))
             {
                 sheet.Line(line);
             }

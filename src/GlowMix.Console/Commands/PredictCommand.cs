@@ -10,9 +10,6 @@ namespace GlowMix.Console.Commands;
 /// <summary>`glowmix predict FILE…`: what a recipe becomes.</summary>
 internal sealed class PredictCommand
 {
-    private const int SpectrumRows = 12;
-    private const int DecayRows = 14;
-
     private readonly Option<bool> full = new("--full")
     {
         Description = "also the shift by cause, every assumption and every figure with its band",
@@ -166,14 +163,14 @@ internal sealed class PredictCommand
         new PredictionSheet(prediction, sheet).Print(parsed.GetValue(full));
         if (parsed.GetValue(plot))
         {
-            Draw(PredictionPlots.Spectrum(prediction.Spectra), SpectrumRows);
+            Draw(PredictionPlots.Spectrum(prediction.Spectra));
             if (prediction.Decay is { } decay)
             {
-                Draw(PredictionPlots.Decay(decay, prediction.LimitMcdPerM2), DecayRows);
+                Draw(PredictionPlots.Decay(decay, prediction.LimitMcdPerM2));
             }
         }
 
-        void Draw(Plot? drawing, int rows)
+        void Draw(Plot? drawing)
         {
             sheet.Blank();
             if (drawing is null)
@@ -181,7 +178,7 @@ internal sealed class PredictCommand
                 sheet.Paragraph("Dark: nothing to draw, it is never bright enough to be seen.");
                 return;
             }
-            foreach (string line in drawing.Draw(surroundings.PlotColumns, rows, sheet.Style.Ascii))
+            foreach (string line in drawing.Draw(surroundings.PlotColumns, sheet.Style.Ascii))
             {
                 sheet.Line(line);
             }

@@ -71,11 +71,27 @@ internal sealed class Axis
         return ticks;
     }
 
-    // Whole decades, so many left out between that they fit.
+    // Whole decades, so many left out between that they fit; where there is room, 2 and 5 between them.
     private List<double> Decades(int most)
     {
         int first = (int)Math.Ceiling(Math.Log10(From) - 1e-9);
         int last = (int)Math.Floor(Math.Log10(To) + 1e-9);
+        var fine = new List<double>();
+        for (int decade = first - 1; decade <= last; decade++)
+        {
+            foreach (double factor in (ReadOnlySpan<double>)[1, 2, 5])
+            {
+                double tick = factor * Math.Pow(10, decade);
+                if (tick >= From * (1 - 1e-9) && tick <= To * (1 + 1e-9))
+                {
+                    fine.Add(tick);
+                }
+            }
+        }
+        if (fine.Count <= most)
+        {
+            return fine;
+        }
         int step = Math.Max(1, (int)Math.Ceiling((last - first + 1) / (double)Math.Max(1, most)));
         var ticks = new List<double>();
         for (int decade = first; decade <= last; decade += step)

@@ -7,7 +7,7 @@ namespace GlowMix.Console.Plots;
 internal readonly record struct LineMark(char Letter, int DotsOn, int DotsOff)
 {
     /// <summary>Without gaps.</summary>
-    public static LineMark Solid { get; } = new('*', 1, 0);
+    public static LineMark Solid { get; } = new('o', 1, 0);
 
     /// <summary>Single dots.</summary>
     public static LineMark Dotted { get; } = new('.', 1, 3);

@@ -6,8 +6,15 @@ internal sealed record Plot(string Title, Axis X, Axis Y, IReadOnlyList<Curve> C
     private const int GutterColumns = 8;
     private const int ColumnsPerTick = 9;
     private const int RowsPerTick = 2;
+    private const int ColumnsPerGuideDot = 4;
 
-    /// <summary>The rows: title, curves with the y axis on the left, x axis, legend.</summary>
+    // Rows that suit a width, so that a wide plot is not all breadth.
+    private static int RowsFor(int columns) => Math.Clamp(columns / 6, 10, 20);
+
+    /// <summary>As <see cref="Draw(int, int, bool)"/>, with the rows that suit the width.</summary>
+    public IReadOnlyList<string> Draw(int columns, bool ascii) => Draw(columns, RowsFor(columns), ascii);
+
+    /// <summary>The rows: title, unit and curves with the y values on the left, x values, legend.</summary>
     /// <param name="columns">Width of the whole.</param>
     /// <param name="rows">Height of the field of curves.</param>
     /// <param name="ascii">Letters of ASCII instead of braille.</param>
@@ -20,12 +27,16 @@ internal sealed record Plot(string Title, Axis X, Axis Y, IReadOnlyList<Curve> C
             DrawCurve(canvas, curve);
         }
         var lines = new List<string>(rows + 5) { Title, Y.Label };
-        var labels = YLabels(rows);
+        var labels = YLabels(canvas);
         for (int row = 0; row < rows; row++)
         {
             string label = labels[row] ?? "";
-            string edge = ascii ? (label.Length > 0 ? "+" : "|") : (label.Length > 0 ? "┤" : "│");
-            lines.Add(label.PadLeft(GutterColumns) + edge + canvas.Row(row).TrimEnd());
+            string field = canvas.Row(row);
+            if (label.Length > 0 && !ascii)
+            {
+                field = WithGuide(field);
+            }
+            lines.Add(label.PadLeft(GutterColumns) + (ascii ? '|' : '▏') + field.TrimEnd());
         }
         lines.AddRange(XAxis(wide, ascii));
         lines.AddRange(Legend(columns, ascii));
@@ -42,18 +53,19 @@ internal sealed record Plot(string Title, Axis X, Axis Y, IReadOnlyList<Curve> C
     }
 
     private (double X, double Y) Dot(Canvas canvas, Curve curve, int point) =>
-        (
-            X.Position(curve.Xs[point]) * (canvas.DotsWide - 1),
-            (1 - Y.Position(curve.Ys[point])) * (canvas.DotsHigh - 1)
-        );
+        (X.Position(curve.Xs[point]) * (canvas.DotsWide - 1), Height(canvas, curve.Ys[point]));
 
-    private string?[] YLabels(int rows)
+    private double Height(Canvas canvas, double y) => (1 - Y.Position(y)) * (canvas.DotsHigh - 1);
+
+    // A value stands in the row that holds its dots.
+    private string?[] YLabels(Canvas canvas)
     {
-        var labels = new string?[rows];
-        foreach (double tick in Y.Ticks(Math.Max(2, rows / RowsPerTick)))
+        var labels = new string?[canvas.Rows];
+        int dotsPerRow = canvas.DotsHigh / canvas.Rows;
+        foreach (double tick in Y.Ticks(Math.Max(2, canvas.Rows / RowsPerTick)))
         {
-            int row = (int)Math.Round((1 - Y.Position(tick)) * (rows - 1));
-            if (row >= 0 && row < rows)
+            int row = (int)Math.Floor(Height(canvas, tick) + 0.5) / dotsPerRow;
+            if (row >= 0 && row < labels.Length)
             {
                 labels[row] = Axis.TickText(tick);
             }
@@ -61,35 +73,51 @@ internal sealed record Plot(string Title, Axis X, Axis Y, IReadOnlyList<Curve> C
         return labels;
     }
 
+    // Single dots lead the eye from a value across the field.
+    private static string WithGuide(string field)
+    {
+        var letters = field.ToCharArray();
+        for (int i = ColumnsPerGuideDot - 1; i < letters.Length; i += ColumnsPerGuideDot)
+        {
+            if (letters[i] == ' ')
+            {
+                letters[i] = '·';
+            }
+        }
+        return new string(letters);
+    }
+
+    // Each value stands right of a mark under its place; at the right edge left of it.
     private IEnumerable<string> XAxis(int wide, bool ascii)
     {
-        var line = new string(ascii ? '-' : '─', wide).ToCharArray();
-        var labels = new string(' ', GutterColumns + 1 + wide).ToCharArray();
-        string unit = " " + X.Label;
+        char mark = ascii ? '\'' : '╵';
+        var line = new string(' ', GutterColumns + 1 + wide).ToCharArray();
         int free = 0;
         foreach (double tick in X.Ticks(Math.Max(2, wide / ColumnsPerTick)))
         {
-            int column = (int)Math.Round(X.Position(tick) * (wide - 1));
-            if (column < 0 || column >= wide)
+            int start = GutterColumns + 1 + (int)Math.Round(X.Position(tick) * (wide - 1));
+            string text = Axis.TickText(tick);
+            if (start < free || start >= line.Length)
             {
                 continue;
             }
-            string text = Axis.TickText(tick);
-            int start = Math.Clamp(
-                GutterColumns + 1 + column - (text.Length / 2),
-                0,
-                labels.Length - text.Length
-            );
-            line[column] = ascii ? '+' : '┬';
-            if (start >= free)
+            line[start] = mark;
+            int first = start + text.Length < line.Length ? start + 1 : start - text.Length;
+            if (first >= free)
             {
-                text.CopyTo(labels.AsSpan(start));
-                free = start + text.Length + 1;
+                text.CopyTo(line.AsSpan(first));
             }
+            free = Math.Max(start, first + text.Length) + 1;
         }
-        yield return new string(' ', GutterColumns) + (ascii ? "+" : "└") + new string(line);
-        yield return new string(labels).TrimEnd();
-        yield return unit.PadLeft(GutterColumns + 1 + wide);
+        string values = new string(line).TrimEnd();
+        int room = line.Length - values.Length;
+        if (room > X.Label.Length)
+        {
+            yield return values + X.Label.PadLeft(room);
+            yield break;
+        }
+        yield return values;
+        yield return X.Label.PadLeft(line.Length);
     }
 
     private IEnumerable<string> Legend(int columns, bool ascii)

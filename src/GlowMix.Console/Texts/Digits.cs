@@ -22,12 +22,12 @@ internal static class Digits
     /// <summary>Duv to 3 decimals, always with its sign.</summary>
     public static string Duv(double? duv) => duv is double d ? Signed(d, 3) : None;
 
-    /// <summary>A whole percentage; what is there but small is 'under 1 %'.</summary>
+    /// <summary>A whole percentage; what is there but small is '&lt;1 %'.</summary>
     public static string Percent(double? percent) =>
         percent switch
         {
             null => None,
-            > 0 and < 0.5 => "under 1 %",
+            > 0 and < 0.5 => "<1 %",
             double p => $"{Fixed(p, 0)} %",
         };
 

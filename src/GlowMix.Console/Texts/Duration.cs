@@ -1,27 +1,36 @@
 namespace GlowMix.Console.Texts;
 
-/// <summary>Minutes in words, two digits; from three hours on in hours.</summary>
-internal readonly record struct Duration
+/// <summary>Minutes in words, two digits: minutes to three hours, hours to two days, days to two years, then years.</summary>
+internal static class Duration
 {
-    private const double HoursFromMinutes = 180;
+    /// <summary>The model looks no further: 10⁷ min.</summary>
+    private const double LongestMinutes = 1e7;
 
-    private readonly bool inHours;
+    private const double MinutesPerHour = 60;
+    private const double MinutesPerDay = 24 * MinutesPerHour;
+    private const double MinutesPerYear = 365.25 * MinutesPerDay;
+    private const double HoursFromMinutes = 3 * MinutesPerHour;
+    private const double DaysFromMinutes = 2 * MinutesPerDay;
+    private const double YearsFromMinutes = 2 * MinutesPerYear;
 
-    private Duration(bool inHours) => this.inHours = inHours;
+    /// <summary>Number and unit: '25 min', '4.2 h', '3.9 days', 'under 1 min', 'over 19 years'.</summary>
+    public static string Of(double? minutes)
+    {
+        var (number, unit) = Parts(minutes);
+        return unit.Length == 0 ? number : $"{number} {unit}";
+    }
 
-    /// <summary>The unit behind the number.</summary>
-    public string Unit => inHours ? "h" : "min";
-
-    /// <summary>The unit that suits a number of minutes; several that belong together share the one of the middle.</summary>
-    public static Duration For(double? minutes) => new(minutes >= HoursFromMinutes);
-
-    /// <summary>The number without its unit.</summary>
-    public string Number(double? minutes) => Digits.Two(inHours ? minutes / 60 : minutes);
-
-    /// <summary>Number and unit.</summary>
-    public string Text(double? minutes) => minutes is null ? Digits.None : $"{Number(minutes)} {Unit}";
-
-    /// <summary>A number of minutes in its own unit.</summary>
-    public static string Of(double? minutes) =>
-        minutes is > 0 and < 1 ? "under 1 min" : For(minutes).Text(minutes);
+    /// <summary>Number and unit apart, so that a row of times can name a common unit once; what has no unit has an empty one.</summary>
+    public static (string Number, string Unit) Parts(double? minutes) =>
+        minutes switch
+        {
+            null => (Digits.None, ""),
+            0 => ("0", "min"),
+            < 1 => ("under 1", "min"),
+            < HoursFromMinutes => (Digits.Two(minutes), "min"),
+            < DaysFromMinutes => (Digits.Two(minutes / MinutesPerHour), "h"),
+            < YearsFromMinutes => (Digits.Two(minutes / MinutesPerDay), "days"),
+            >= LongestMinutes => ("over 19", "years"),
+            _ => (Digits.Two(minutes / MinutesPerYear), "years"),
+        };
 }

@@ -6,8 +6,7 @@ namespace GlowMix.Console.Texts;
 /// <summary>A prediction in three sentences, in lay words: lit, dark, and what holds the glow back.</summary>
 internal static class PredictionSentences
 {
-    /// <summary>The limit of the marking standards, mcd/m².</summary>
-    public const string StandardLimit = "0.3 mcd/m²";
+    private const string StandardLimit = "0.3 mcd/m²";
 
     /// <summary>Two or three sentences.</summary>
     public static IEnumerable<string> Of(Prediction prediction)
@@ -29,51 +28,37 @@ internal static class PredictionSentences
             _ => null,
         };
 
-    /// <summary>'25 min above 0.3 mcd/m²; likely 50; at best 100'.</summary>
-    public static string MinutesAbove(Band minutes, string limit)
-    {
-        if (minutes.High is not > 0)
-        {
-            return $"never above {limit}";
-        }
-        var unit = Duration.For(minutes.Likely is > 0 ? minutes.Likely : minutes.High);
-        string best = unit.Number(minutes.High);
-        return minutes.Low is > 0
-            ? $"{unit.Text(minutes.Low)} above {limit}; likely {Part(minutes.Likely)}; at best {best}"
-            : $"no glow above {limit}; likely {Part(minutes.Likely)}; at best {best} {unit.Unit}";
-
-        string Part(double? part) => part is > 0 ? unit.Number(part) : "none";
-    }
-
     private static string Lit(Prediction prediction)
     {
         var figures = prediction.Figures;
-        double? kept = figures["lit.flux_kept_percent"];
-        string light = kept switch
-        {
-            null => "",
-            > 100.5 => $"; {Digits.Percent(kept)} of the bare board's light, pigment turning blue into green",
-            _ => $"; {Digits.Percent(kept)} of the light kept",
-        };
         if (prediction.DepthOverPackagesMm <= 0)
         {
             string white = figures["bare.cct_k"] is double k ? $", {Digits.Cct(k)} K" : "";
-            return $"Lit: as the bare board{white}, for the LED packages stay in air{light}.";
+            return $"Lit: as the bare board{white}, for the LED packages stay in air.";
         }
-        return $"Lit: {White(figures)}{light}.";
+        if (figures["lit.x"] is not double x || figures["lit.y"] is not double y)
+        {
+            return "Lit: no light comes out.";
+        }
+        return $"Lit: {White(figures, x, y)}; {Light(figures["lit.flux_kept_percent"] ?? 0)}.";
     }
 
-    private static string White(FigureValues figures)
+    // More than all is no mistake: pigment turns blue, which the eye hardly sees, into green, which it sees best.
+    private static string Light(double keptPercent) =>
+        Math.Round(keptPercent) switch
+        {
+            > 100 and double more => $"{Digits.Percent(more - 100)} brighter than the bare board",
+            100 => "as bright as the bare board",
+            _ => $"{Digits.Percent(keptPercent)} of the light kept",
+        };
+
+    private static string White(FigureValues figures, double x, double y)
     {
         double? bareK = figures["bare.cct_k"];
         if (figures["lit.cct_k"] is not double litK)
         {
-            string hue =
-                figures["lit.x"] is double x && figures["lit.y"] is double y ? HueWord.Of(x, y) : "dark";
             string from = bareK is double k ? $"from {Digits.Cct(k)} K to " : "";
-            return hue == "dark"
-                ? "no light comes out"
-                : $"{from}{hue}, too far from any white for a colour temperature";
+            return $"{from}{HueWord.Of(x, y)}, too far from white for a colour temperature";
         }
         string tint = Tint.InWords(figures["lit.duv"] ?? 0);
         if (bareK is not double startK)
@@ -85,14 +70,35 @@ internal static class PredictionSentences
             : $"stays at {Digits.Cct(litK)} K, {tint}";
     }
 
-    private static string Dark(Prediction prediction)
+    private static string Dark(Prediction prediction) =>
+        prediction.Decay is null
+            ? "Dark: no glow, for there is no pigment in it."
+            : $"Dark: {MinutesAbove(prediction.BandOf("afterglow.minutes_to_0_3_mcd_m2"))}.";
+
+    // 'plan on 25 min above 0.3 mcd/m²; likely 50; at best 100'.
+    private static string MinutesAbove(Band minutes)
     {
-        if (prediction.Decay is null)
+        if (minutes.High is not > 0)
         {
-            return "No pigment: it does not glow in the dark.";
+            return $"never above {StandardLimit}";
         }
-        var minutes = prediction.BandOf("afterglow.minutes_to_0_3_mcd_m2");
-        string text = MinutesAbove(minutes, StandardLimit);
-        return minutes.High is > 0 ? $"Dark: plan on {text}." : $"Dark: {text}.";
+        var low = Duration.Parts(minutes.Low);
+        var likely = Duration.Parts(minutes.Likely);
+        var high = Duration.Parts(minutes.High);
+        string plan = minutes.Low is > 0
+            ? $"plan on {low.Number} {low.Unit} above {StandardLimit}"
+            : $"plan on no glow above {StandardLimit}";
+        if (low == likely && likely == high)
+        {
+            return $"{plan}; at best hardly more";
+        }
+        // One unit is said once.
+        bool shared = minutes.Low is > 0 && low.Unit == likely.Unit && likely.Unit == high.Unit;
+        return $"{plan}; likely {Part(minutes.Likely, likely)}; at best {Part(minutes.High, high)}";
+
+        string Part(double? part, (string Number, string Unit) words) =>
+            part is not > 0 ? "none"
+            : shared ? words.Number
+            : $"{words.Number} {words.Unit}";
     }
 }

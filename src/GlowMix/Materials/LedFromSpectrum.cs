@@ -61,7 +61,7 @@ public static class LedFromSpectrum
             StandInLed.Of(
                 name,
                 $"White LED of {name}",
-                $"its spectrum is the reading's; how the package treats light that comes back is assumed, as of {nearest.Name}",
+                $"the LED's package is taken as of {nearest.Name}; the spectrum is the reading's, but what the package does with returning light it does not tell",
                 bands,
                 ratings,
                 nearest

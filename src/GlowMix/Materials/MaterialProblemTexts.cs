@@ -135,10 +135,10 @@ public static class MaterialProblemTexts
     public static string StandInOfLabel(string nearest, double raFound, double? raTold) =>
         raTold is { } told && Math.Abs(raFound - told) > 1
             ? Invariant(
-                $"its spectrum is a stand-in with Ra {raFound:0} (the label's {told:0} is out of reach); package as of {nearest}"
+                $"the LED's spectrum is a stand-in with Ra {raFound:0} (the label's {told:0} is out of reach); package as of {nearest}"
             )
             : Invariant(
-                $"its spectrum is a stand-in with the label's white, Ra {raFound:0}; package as of {nearest}"
+                $"the LED's spectrum is a stand-in with the label's white, Ra {raFound:0}; package as of {nearest}"
             );
 
     /// <summary>Parts and mix do not agree.</summary>

@@ -78,6 +78,15 @@ public sealed class PieceAssembly
         var steps = StepsOf(glows);
         Note(glows && recipe.Darkness.LimitMcdPerM2 is null, "limit 0.3 mcd/m²");
         Note(
+            recipe.Mixing.TemperatureC is null,
+            $"mixed at {PieceTexts.Number(DefaultMixingTemperatureC)} °C"
+        );
+        Note(recipe.Mixing.VacuumMin is null, $"{PieceTexts.Number(DefaultVacuumMin)} min of vacuum");
+        Note(
+            recipe.Mixing.WastePercent is null && recipe.Pour is { LengthMm: not null, WidthMm: not null },
+            $"{PieceTexts.Number(DefaultWastePercent)} % waste"
+        );
+        Note(
             recipe.Led.Count is null || recipe.Pour.LengthMm is null || recipe.Pour.WidthMm is null,
             "LED windows 5 % of the board (assumed)"
         );

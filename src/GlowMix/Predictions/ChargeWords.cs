@@ -28,30 +28,36 @@ internal static class ChargeWords
         {
             return "no light reaches the pigment";
         }
-        double? needed = figures["afterglow.charge_minutes_to_90_percent"];
-        if (needed > last.Minutes)
+        if (figures["afterglow.charge_minutes_to_90_percent"] is double needed && needed > last.Minutes)
         {
-            return Say(
-                $"the charge: {last.Words}; {needed:0.#} min of that light from its start would bring 90 % of what it can"
-            );
+            return Say($"the charge of {last.Words}; {TwoDigits(needed)} min would bring 90 % of all it can");
         }
         if (bottom == 0 && surface > 0)
         {
             return Say(
-                $"reach: pigment between the packages counts as not lit by them, and no other light charges it; above it {most:0} % of the traps are filled"
+                $"reach, for no light is counted between the packages; above them {most:0} % of the traps are filled"
             );
         }
-        if (least < most / 2)
+        // What stronger light could fill even where it is brightest, against what light to the darkest place could.
+        double byStrength = 100 / most;
+        double byShade = most / filled;
+        if (least < most / 2 && byShade > byStrength)
         {
             return Say(
-                $"shade: of the traps {most:0} % are filled where it is bright and {least:0} % where it is darkest"
+                $"shade; of the traps {most:0} % are filled where it is brightest, {least:0} % where it is darkest"
             );
         }
         return most < 50
             ? Say(
-                $"the light's strength: longer brings little more, and {filled:0} % of the traps are filled"
+                $"the light's strength; {filled:0} % of the traps are filled, and longer would bring little more"
             )
-            : Say($"the amount of pigment: {filled:0} % of its traps are filled");
+            : Say($"the amount of pigment; {filled:0} % of its traps are filled");
+    }
+
+    private static string TwoDigits(double minutes)
+    {
+        double step = Math.Pow(10, Math.Floor(Math.Log10(minutes)) - 1);
+        return (Math.Round(minutes / step) * step).ToString("0.##", CultureInfo.InvariantCulture);
     }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

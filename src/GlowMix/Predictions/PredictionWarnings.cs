@@ -49,7 +49,7 @@ internal static class PredictionWarnings
             Say(
                 "band-one-sided",
                 "afterglow.luminance_mcd_m2[10]",
-                $"with pigment half or twice as strong the sheet could not be met, so the band leaves those runs out and is too narrow"
+                $"the band is too narrow: with pigment half or twice as strong the sheet could not be met, and those runs are left out"
             );
         }
         if (over > 0 && !ColourFigures.Of(light.LitWPerNm).RaMeaningful)
@@ -65,7 +65,7 @@ internal static class PredictionWarnings
             Say(
                 "does-not-pour",
                 "casting.viscosity_mpa_s",
-                $"{batch.Layer.Name}: grains fill {batch.PigmentVolumePercent:0} % of the volume, near the densest they pack: the mix does not pour"
+                $"{batch.Layer.Name} does not pour: grains fill {batch.PigmentVolumePercent:0} % of the mix, near the densest they pack"
             );
         }
         if (plan.DegasWindowMin <= 0)
@@ -73,7 +73,7 @@ internal static class PredictionWarnings
             Say(
                 "no-time-to-degas",
                 "casting.degas_window_min",
-                $"mixing and vacuum take the whole pot life: the mix sets before it is poured"
+                $"the mix sets before it is poured: mixing and vacuum take the whole pot life"
             );
         }
         foreach (var layer in piece.Layers.Where(l => l.VolumeFraction > DensestIndependent))
@@ -81,7 +81,7 @@ internal static class PredictionWarnings
             Say(
                 "dependent-scattering",
                 null,
-                $"{layer.Name}: grains fill {100 * layer.VolumeFraction:0} % of the volume; above 20 % they no longer scatter one by one, as assumed"
+                $"grains fill {100 * layer.VolumeFraction:0} % of the volume of {layer.Name}; above 20 % they no longer scatter one by one, as assumed"
             );
         }
         if (over > 0 && Pitch(piece) is double pitch && pitch > 3 * over)
@@ -89,7 +89,7 @@ internal static class PredictionWarnings
             Say(
                 "dots",
                 glows ? "afterglow.luminance_mcd_m2[10]" : "lit.flux_kept_percent",
-                $"LEDs {pitch:0.#} mm apart under {over:0.#} mm show as dots; glow from its own LEDs is an upper bound"
+                $"LEDs {pitch:0.#} mm apart under {over:0.##} mm show as dots; {(glows ? "glow from its own LEDs is an upper bound" : "their light is taken as spread evenly")}"
             );
         }
         if (Narrowest(piece) is double narrow && narrow < WidthsPerDepth * depth)
@@ -97,7 +97,7 @@ internal static class PredictionWarnings
             Say(
                 "narrow-pour",
                 null,
-                $"the pour is {narrow:0.#} mm wide and {depth:0.#} mm deep; under four times its depth the walls, left out here, matter"
+                $"walls are left out, and this pour is narrow; {narrow:0.#} mm wide and {depth:0.##} mm deep, it would have to be four times as wide as deep"
             );
         }
         double step = Math.Abs(piece.Led.FillingIndex.Value - piece.Resin.RefractiveIndex.Value[At589Nm]);
@@ -106,7 +106,7 @@ internal static class PredictionWarnings
             Say(
                 "filling-index",
                 "lit.cct_k",
-                $"the package is filled at index {piece.Led.FillingIndex.Value:0.00}, the resin has {piece.Resin.RefractiveIndex.Value[At589Nm]:0.00}: the face between them is left out"
+                $"filling of the package {piece.Led.FillingIndex.Value:0.00}, resin {piece.Resin.RefractiveIndex.Value[At589Nm]:0.00}; the face between the two indices is left out"
             );
         }
         if (glows)
@@ -123,12 +123,16 @@ internal static class PredictionWarnings
             Say(
                 "size-unknown",
                 null,
-                $"without count, length_mm and width_mm there are no masses, and the LED windows are assumed to cover 5 % of the board"
+                $"no masses without count, length_mm and width_mm; and the LED windows are assumed to cover 5 % of the board"
             );
         }
         if (piece.DriveMa != piece.Led.AtMa.Value && piece.Led.RelativeFlux is null)
         {
-            Say("drive-linear", "lit.flux_lm", $"flux is assumed in proportion to the current");
+            Say(
+                "drive-linear",
+                "lit.flux_lm",
+                $"flux is taken in proportion to the current; assumed, no table in the LED's file"
+            );
         }
         if (piece.Led.StandInNote is { } note)
         {
@@ -150,7 +154,7 @@ internal static class PredictionWarnings
             say(
                 "lamp-near-uv",
                 "afterglow.luminance_mcd_m2[10]",
-                $"what {lamp!.Name} sends below {lamp.StartsAtNm:0} nm is unknown and counted as nothing, a low estimate"
+                $"{lamp!.Name} is not known below {lamp.StartsAtNm:0} nm; counted as nothing there, a low estimate"
             );
         }
         if (
@@ -162,7 +166,7 @@ internal static class PredictionWarnings
             say(
                 "between-packages",
                 "afterglow.capacity_filled_bottom_percent",
-                $"pigment between the packages counts as not lit by them, a low estimate"
+                $"pigment between the packages counts as not lit by them; a low estimate"
             );
         }
     }

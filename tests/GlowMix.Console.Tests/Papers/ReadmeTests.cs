@@ -9,13 +9,13 @@ public sealed class ReadmeTests : IDisposable
     public void Dispose() => line.Dispose();
 
     [Fact]
-    public void The_first_recipe_has_no_errors()
+    public void The_first_recipe_prints_what_stands_below_it()
     {
-        const string Fence = "```yaml\n";
-        int start = readme.IndexOf(Fence, StringComparison.Ordinal) + Fence.Length;
-        line.Write("first.yaml", readme[start..readme.IndexOf("```", start, StringComparison.Ordinal)]);
+        line.Write("first.yaml", Block("yaml"));
         Assert.Equal(ExitCode.Done, line.Run("check", "first.yaml"));
         Assert.Equal("first.yaml: no errors\n", line.Out);
+        Assert.Equal(ExitCode.Done, line.Run("predict", "first.yaml"));
+        Assert.Equal(Block("text"), line.Out);
     }
 
     [Fact]
@@ -56,5 +56,13 @@ public sealed class ReadmeTests : IDisposable
                 Assert.True(Path.Exists(Path.Combine(TopFolder.Path, path)), $"{paper} names {path}");
             }
         }
+    }
+
+    // The first block of a language.
+    private string Block(string language)
+    {
+        string fence = $"```{language}\n";
+        int start = readme.IndexOf(fence, StringComparison.Ordinal) + fence.Length;
+        return readme[start..readme.IndexOf("```", start, StringComparison.Ordinal)];
     }
 }

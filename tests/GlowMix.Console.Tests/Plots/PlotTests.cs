@@ -20,7 +20,7 @@ public sealed class PlotTests
         canvas.Line((-1e9, 1), (1e9, 1), LineMark.Solid);
         canvas.Line((0, -1e9), (4, -1e9), LineMark.Solid);
         canvas.Set(-1, 0, LineMark.Solid);
-        Assert.Equal(["", "*****", ""], Enumerable.Range(0, 3).Select(i => canvas.Row(i).Trim()));
+        Assert.Equal(["", "ooooo", ""], Enumerable.Range(0, 3).Select(i => canvas.Row(i).Trim()));
     }
 
     [Fact]
@@ -36,6 +36,36 @@ public sealed class PlotTests
     }
 
     [Fact]
+    public void A_roomy_logarithmic_axis_is_marked_at_2_and_5_too() =>
+        Assert.Equal(
+            [0.5, 1, 2, 5, 10, 20],
+            Axis.Logarithmic("min", 0.5, 20).Ticks(6),
+            (a, b) => Math.Abs(a - b) < 1e-9
+        );
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_value_stands_in_the_row_of_its_curve(bool ascii)
+    {
+        var plot = new Plot(
+            "",
+            Axis.Linear("s", 0, 1),
+            Axis.Logarithmic("mm", 0.1, 1000),
+            [new("", [0, 1], [100, 100], LineMark.Solid)]
+        );
+        foreach (int rows in Enumerable.Range(10, 14))
+        {
+            Assert.Contains(
+                plot.Draw(60, rows, ascii),
+                line => line[..Math.Min(8, line.Length)].Trim() == "100" && IsDrawn(line[^1])
+            );
+        }
+
+        static bool IsDrawn(char letter) => letter is 'o' or (>= '\u2801' and <= '\u28ff');
+    }
+
+    [Fact]
     public void A_plot_has_axes_with_units_and_a_legend()
     {
         var plot = new Plot(
@@ -48,15 +78,14 @@ public sealed class PlotTests
             [
                 "Line",
                 "mm",
-                "       5+               *****",
-                "        |     **********",
-                "       0+*****",
-                "        ++---------+--------+",
-                "         0         5       10",
-                "                            s",
-                "  ***** up",
+                "       5|                ooooo",
+                "        |      oooooooooo",
+                "       0|oooooo",
+                "         '0        '5      10'",
+                "                             s",
+                "  ooooo up",
             ],
-            plot.Draw(29, 3, ascii: true)
+            plot.Draw(30, 3, ascii: true)
         );
     }
 

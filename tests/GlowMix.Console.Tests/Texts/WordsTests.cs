@@ -37,7 +37,7 @@ public sealed class WordsTests
 
     [Theory]
     [InlineData(0.0, "0 %")]
-    [InlineData(0.3, "under 1 %")]
+    [InlineData(0.3, "<1 %")]
     [InlineData(81.6, "82 %")]
     public void Percent_are_whole(double value, string text) => Assert.Equal(text, Digits.Percent(value));
 
@@ -48,10 +48,18 @@ public sealed class WordsTests
     public void Duv_carries_its_sign(double value, string text) => Assert.Equal(text, Digits.Duv(value));
 
     [Theory]
+    [InlineData(0.0, "0 min")]
+    [InlineData(0.2, "under 1 min")]
     [InlineData(179.0, "180 min")]
     [InlineData(180.0, "3 h")]
     [InlineData(1440.0, "24 h")]
-    public void Long_times_are_hours(double minutes, string text) => Assert.Equal(text, Duration.Of(minutes));
+    [InlineData(2880.0, "2 days")]
+    [InlineData(100_000.0, "69 days")]
+    [InlineData(5_000_000.0, "9.5 years")]
+    [InlineData(10_000_000.0, "over 19 years")]
+    [InlineData(null, "none")]
+    public void Times_have_the_unit_of_their_size(double? minutes, string text) =>
+        Assert.Equal(text, Duration.Of(minutes));
 
     [Fact]
     public void A_long_word_is_left_whole()
