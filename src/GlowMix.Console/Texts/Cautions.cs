@@ -1,3 +1,6 @@
+using GlowMix.Materials;
+using GlowMix.Pieces;
+
 namespace GlowMix.Console.Texts;
 
 /// <summary>What every output reminds of.</summary>
@@ -10,4 +13,51 @@ internal static class Cautions
     public const string InFull =
         "Gloves and fresh air for resin, a dust mask for powder; thick pours heat up. An estimate is no test: where "
         + "escape routes are marked, local codes and licensed practice come first.";
+
+    /// <summary>Where escape routes are marked.</summary>
+    public const string EscapeRoutes =
+        "An estimate is no test: where escape routes are marked, local codes and licensed practice come first.";
+
+    /// <summary>All that a piece calls for: the general ones, then what its materials' own files say.</summary>
+    public static IEnumerable<string> Of(Piece piece)
+    {
+        yield return "The makers' safety sheets come first; this list leaves out much.";
+        yield return "Uncured resin and hardener can sensitise skin and lungs for life: nitrile gloves, eye protection, "
+            + "fresh air. Never sand, heat or spray them uncured, least of all where isocyanate is in them.";
+        yield return piece.HasPigment
+            ? "Pigment dust, and the dust of sanding or drilling the cured piece, harm the lungs: dust mask (FFP2 or "
+                + "better), wipe up damp."
+            : "The dust of sanding or drilling the cured piece harms the lungs: dust mask (FFP2 or better), wipe up damp.";
+        yield return "A large or deep mix heats itself until it smokes, cracks or burns: keep to the sheet's mass and "
+            + "depth, and stay with it.";
+        if (piece.VacuumMin > 0)
+        {
+            yield return "Only a vessel made for vacuum: others burst inwards. Wear eye protection.";
+        }
+        yield return "LEDs run warmer under resin than in air, which is not computed here: drive them low and measure. "
+            + "Work on mains is for an electrician.";
+        if (piece.Steps.Any(s => s.Lamp is { TakesIlluminance: false, Cautions.IsEmpty: true }))
+        {
+            yield return "Ultraviolet torches harm the eyes unseen: glasses that stop it, never look in.";
+        }
+        yield return "A cured tread is slippery, wet most of all, and a raised edge trips: slip resistance and nosing "
+            + "rules are not judged here.";
+        yield return "Cured resin burns: reaction-to-fire rules of escape routes are not judged.";
+        foreach (var material in MaterialsOf(piece))
+        {
+            if (!material.Cautions.IsEmpty)
+            {
+                yield return $"{material.Name}: {string.Join(" ", material.Cautions)}";
+            }
+        }
+    }
+
+    private static IEnumerable<Material> MaterialsOf(Piece piece) =>
+        new Material?[] { piece.Resin }
+            .Concat(piece.Layers.Where(l => l.HasPigment).Select(l => l.Pigment))
+            .Append(piece.Led)
+            .Append(piece.Board)
+            .Concat(piece.Steps.Select(s => s.Lamp))
+            .OfType<Material>()
+            .Distinct();
 }

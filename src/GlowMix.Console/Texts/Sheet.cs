@@ -21,6 +21,7 @@ internal sealed class Sheet(TextWriter writer, TextStyle style)
         "lx",
         "g",
         "ml",
+        "°C",
         "mcd/m²",
         "mcd/m2",
     ];

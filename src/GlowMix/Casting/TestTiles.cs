@@ -18,6 +18,9 @@ public sealed record TestTiles
 
     private const double MostLoadingPercent = 80;
 
+    // Half a step of the scale is then 5 % of a tile's pigment: well below what makes a tile differ from the next. Assumed.
+    private const double LeastPigmentSteps = 10;
+
     private TestTiles(Piece piece)
     {
         Piece = piece;
@@ -102,24 +105,23 @@ public sealed record TestTiles
 
     private TileMix MixOf(ImmutableArray<LayerBatch> tiles)
     {
-        double resinG = tiles.Sum(t => t.ResinG!.Value);
-        var parts = new WeighedBatch(
-            tiles.Sum(t => t.PartAG!.Value),
-            tiles.Sum(t => t.PartBG!.Value),
-            pigmentG: 0,
-            ScaleStepG
-        );
+        double partAG = tiles.Sum(t => t.PartAG!.Value);
+        double partBG = tiles.Sum(t => t.PartBG!.Value);
+        double neededG = partAG + partBG;
+        double moreThanNeeded = MoreThanNeeded(tiles, partAG, partBG);
+        var parts = new WeighedBatch(moreThanNeeded * partAG, moreThanNeeded * partBG, 0, ScaleStepG);
         var scale = new ScaleStep(ScaleStepG);
-        double potLifeMin = PieceCasting.ResinOf(Piece).Flow.PotLifeMin(resinG, Mixing.TemperatureC);
+        double potLifeMin = PieceCasting.ResinOf(Piece).Flow.PotLifeMin(parts.MixG, Mixing.TemperatureC);
         return new()
         {
             Layer = tiles[1].Layer,
             Parts = parts,
+            NeededG = neededG,
             Cups =
             [
                 .. tiles.Select(tile =>
                 {
-                    double cupG = scale.BelowG(parts.MixG * tile.ResinG!.Value / resinG);
+                    double cupG = scale.BelowG(parts.MixG * tile.ResinG!.Value / neededG);
                     return new TileCup(
                         tile,
                         cupG,
@@ -127,9 +129,18 @@ public sealed record TestTiles
                     );
                 }),
             ],
-            MixVolumeMl = tiles.Sum(t => t.MixVolumeMl!.Value),
+            MixVolumeMl = moreThanNeeded * tiles.Sum(t => t.MixVolumeMl!.Value),
             PotLifeMin = potLifeMin,
             DegasWindowMin = potLifeMin - (2 * Mixing.StirringMin) - Mixing.VacuumMin,
         };
+    }
+
+    // Tiles are small: where the scale's step is too coarse for them more is mixed than they take.
+    private double MoreThanNeeded(ImmutableArray<LayerBatch> tiles, double partAG, double partBG)
+    {
+        double safeG = new WeighedBatch(partAG, partBG, 0, ScaleStepG).SmallestSafeMixG;
+        double leastPigmentG = tiles.Min(t => t.PigmentG!.Value);
+        double forPigment = leastPigmentG > 0 ? LeastPigmentSteps * ScaleStepG / leastPigmentG : 1;
+        return Math.Max(1, Math.Max(safeG / (partAG + partBG), forPigment));
     }
 }

@@ -11,6 +11,9 @@ public sealed record TileMix
     /// <summary>A and B for all cups, as the scale shows them.</summary>
     public required WeighedBatch Parts { get; init; }
 
+    /// <summary>A and B that the three tiles take, waste included, g; what is mixed beyond is for the scale's sake.</summary>
+    public required double NeededG { get; init; }
+
     /// <summary>One a tile; a clear layer is poured from the mix itself, the same for each.</summary>
     public required ImmutableArray<TileCup> Cups { get; init; }
 

@@ -34,11 +34,11 @@ public class TestTilesTests
     public void All_tiles_share_one_mix_of_A_and_B_by_hand()
     {
         // Each glow tile: 60 · 12 · 2.5 − 7 · 3.5 · 2.8 · 0.7 = 1751.98 mm³, 1.927178 ml with waste. Of that is grain
-        // 0.0331875, 0.0717079 and 0.1169191 (10, 20 and 30 % by mass): resin 1.1 · 1.927178 · (3 − 0.2218145) = 5.889393 g.
-        var glow = TestTiles.Of(SamplePieces.Of(SamplePieces.Strip)).Mixes[0];
-        Assert.Equal((3.92, 1.96), (glow.Parts.PartAG, glow.Parts.PartBG));
-        double poured = glow.Cups.Sum(c => c.ResinG);
-        Assert.InRange(poured, 5.88 - 0.03, 5.88);
+        // 0.0331925, 0.0717080 and 0.1169383 (10, 20 and 30 % by mass): resin 1.1 · 1.927178 · (3 − 0.2218388) = 5.889412 g.
+        var glow = TestTiles.Of(SamplePieces.With("scale_step_g: 0.01", "scale_step_g: 0.001")).Mixes[0];
+        Assert.Equal(5.889412, glow.NeededG, tolerance: 1e-6);
+        Assert.Equal((3.926, 1.963), (glow.Parts.PartAG, glow.Parts.PartBG));
+        Assert.InRange(glow.Cups.Sum(c => c.ResinG), 5.889 - 0.003, 5.889);
         Assert.Equal(5.781534, glow.MixVolumeMl, tolerance: 1e-6);
     }
 
@@ -50,12 +50,18 @@ public class TestTilesTests
         Assert.Contains(tiles.Warnings, w => w.Code == "does-not-pour");
     }
 
-    [Fact]
-    public void A_coarse_scale_is_told_for_the_parts_and_for_the_pigment()
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(1)]
+    public void A_coarse_scale_mixes_more_than_the_tiles_take(double stepG)
     {
-        var tiles = TestTiles.Of(SamplePieces.With("scale_step_g: 0.01", "scale_step_g: 0.1"));
-        Assert.Contains(tiles.Warnings, w => w is { Code: "scale-too-coarse", Layer: "glow" });
-        Assert.Contains(tiles.Warnings, w => w is { Code: "loading-too-coarse", Layer: "glow" });
+        var tiles = TestTiles.Of(
+            SamplePieces.With("scale_step_g: 0.01", FormattableString.Invariant($"scale_step_g: {stepG}"))
+        );
+        Assert.All(tiles.Mixes, mix => Assert.False(mix.Parts.IsTooSmall));
+        Assert.All(tiles.Mixes, mix => Assert.True(mix.Parts.MixG > mix.NeededG));
+        Assert.All(tiles.Mixes[0].Cups, cup => Assert.True(cup.PigmentG >= 9 * stepG));
+        Assert.Equal([10, 20, 30], tiles.Mixes[0].Cups.Select(c => Math.Round(c.LoadingPercent)));
     }
 
     [Theory]
