@@ -30,7 +30,7 @@ internal sealed class ColourRenderingWeights
     public ColourRenderingWeights(double[] wavelengthsNm, double[] x, double[] y, double[] z)
     {
         this.wavelengthsNm = wavelengthsNm;
-        CieTable table = CieTable.Read("cri_samples_tcs01_to_14");
+        ShippedTable table = ShippedTable.Read("cie/cri_samples_tcs01_to_14");
         this.x = new double[SampleCount + 1][];
         this.y = new double[SampleCount + 1][];
         this.z = new double[SampleCount + 1][];

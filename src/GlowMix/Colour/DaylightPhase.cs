@@ -17,7 +17,7 @@ public readonly record struct DaylightPhase(double M1, double M2)
     /// <inheritdoc cref="LowestCctK"/>
     public const double HighestCctK = 25_000;
 
-    private static readonly CieTable Table = CieTable.Read("daylight_components");
+    private static readonly ShippedTable Table = ShippedTable.Read("cie/daylight_components");
 
     internal static TabulatedSpectrum S0 { get; } = Table.Spectrum("s0");
 

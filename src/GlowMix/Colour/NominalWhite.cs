@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Spectra;
 
 namespace GlowMix.Colour;
 
@@ -80,7 +81,7 @@ public sealed class NominalWhite
 
     private static ImmutableArray<NominalWhite> Read(NominalWhiteEdition edition, string file)
     {
-        CieTable table = CieTable.Read(file);
+        ShippedTable table = ShippedTable.Read($"cie/{file}");
         return
         [
             .. Enumerable

@@ -20,7 +20,7 @@ public static class StandardIlluminants
     /// <exception cref="ArgumentException">No such illuminant.</exception>
     public static TabulatedSpectrum Named(string name) =>
         FileOf.TryGetValue(name, out string? file)
-            ? CieTable.Read(file).Spectrum(name)
+            ? ShippedTable.Read($"cie/{file}").Spectrum(name)
             : throw new ArgumentException(
                 $"There is no CIE illuminant '{name}' here; there are {string.Join(", ", Names.Order(StringComparer.Ordinal))}."
             );

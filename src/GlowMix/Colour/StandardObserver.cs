@@ -12,7 +12,7 @@ namespace GlowMix.Colour;
 /// </remarks>
 internal static class StandardObserver
 {
-    private static readonly CieTable Cie1931 = CieTable.Read("cie1931_2deg");
+    private static readonly ShippedTable Cie1931 = ShippedTable.Read("cie/cie1931_2deg");
 
     /// <summary>x̄(λ), 1 nm.</summary>
     public static TabulatedSpectrum XBar { get; } = Cie1931.Spectrum("x_bar");
@@ -24,5 +24,5 @@ internal static class StandardObserver
     public static TabulatedSpectrum ZBar { get; } = Cie1931.Spectrum("z_bar");
 
     /// <summary>V′(λ), 1 nm.</summary>
-    public static TabulatedSpectrum VPrime { get; } = CieTable.Read("v_scotopic").Spectrum("v_prime");
+    public static TabulatedSpectrum VPrime { get; } = ShippedTable.Read("cie/v_scotopic").Spectrum("v_prime");
 }

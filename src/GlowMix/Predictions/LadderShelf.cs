@@ -1,43 +1,64 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using GlowMix.Afterglow;
 using GlowMix.Materials;
 
 namespace GlowMix.Predictions;
 
-/// <summary>Trap ladders fitted to pigments' sheets, each worked out once and kept. Safe to use from several threads.</summary>
+/// <summary>Trap ladders of pigments' sheets, each looked up or fitted once and kept. Safe to use from several threads.</summary>
 internal sealed class LadderShelf(PigmentSheets sheets)
 {
-    private readonly ConcurrentDictionary<(SheetSample Sample, double Factor), Lazy<SolvedSheet>> solved =
-        new();
-    private readonly ConcurrentDictionary<
-        (SheetSample Sample, Variation Variation),
-        Lazy<LadderFitResult>
-    > fits = new();
+    private readonly ConditionalWeakTable<Pigment, SheetLadders> ladders = [];
 
     public LadderFitResult FitOf(SheetSample sample, Variation variation) =>
-        fits.GetOrAdd((sample, variation), key => new(() => Fit(key.Sample, key.Variation))).Value;
+        ladders.GetValue(sample.Pigment, _ => new(sample, sheets)).FitOf(variation);
 
-    private LadderFitResult Fit(SheetSample sample, Variation variation)
-    {
-        var sheet = solved
-            .GetOrAdd(
-                (sample, variation.PigmentAbsorptionFactor),
-                key => new(() => sheets.Solve(key.Sample, key.Factor))
-            )
-            .Value;
-        return LadderFit.To(
+    /// <summary>The fit itself.</summary>
+    internal static LadderFitResult FitTo(SolvedSheet sheet, Pigment pigment, Variation variation) =>
+        LadderFit.To(
             sheet,
-            ConstantsOf(sample.Pigment),
+            ConstantsOf(pigment),
             variation.LadderSmoothing,
-            sample.Pigment.TrapWeightExponent.Value
+            pigment.TrapWeightExponent.Value
         );
-    }
 
-    private static TrapConstants ConstantsOf(Pigment pigment) =>
+    internal static TrapConstants ConstantsOf(Pigment pigment) =>
         new()
         {
             FrequencyFactorPerS = pigment.TrapFrequencyFactorPerS.Value,
             TrappingActivationEv = pigment.TrapCaptureActivationEv.Value,
             BleachingRatio = pigment.TrapEmptyingByLight.Value,
         };
+
+    /// <summary>All ladders of one pigment's sheet.</summary>
+    private sealed class SheetLadders
+    {
+        private readonly SheetSample sample;
+        private readonly PigmentSheets sheets;
+        private readonly ConcurrentDictionary<double, Lazy<SolvedSheet>> solved = new();
+        private readonly ConcurrentDictionary<Variation, Lazy<LadderFitResult>> fits = new();
+
+        public SheetLadders(SheetSample sample, PigmentSheets sheets)
+        {
+            (this.sample, this.sheets) = (sample, sheets);
+            foreach (var (variation, fit) in DerivedLadders.Find(sample, ConstantsOf(sample.Pigment)))
+            {
+                fits[variation] = new(fit);
+            }
+        }
+
+        public LadderFitResult FitOf(Variation variation) =>
+            fits.GetOrAdd(variation, v => new(() => Fit(v))).Value;
+
+        private LadderFitResult Fit(Variation variation)
+        {
+            var sheet = solved
+                .GetOrAdd(
+                    variation.PigmentAbsorptionFactor,
+                    factor => new(() => sheets.Solve(sample, factor))
+                )
+                .Value;
+            return FitTo(sheet, sample.Pigment, variation);
+        }
+    }
 }

@@ -11,7 +11,8 @@ namespace GlowMix.Predictions;
 /// What is worked out once a material and then kept: a resin's directions, a pigment's grains in a resin. Safe to use from
 /// several threads.
 /// </summary>
-internal sealed class OpticsShelf
+/// <param name="readsDerived">False works out what travels along, too.</param>
+internal sealed class OpticsShelf(bool readsDerived = true)
 {
     private readonly ConditionalWeakTable<Resin, ResinOptics> resins = [];
     private readonly ConcurrentDictionary<GrainKey, Lazy<ClassedGrains>> grains = new();
@@ -21,9 +22,19 @@ internal sealed class OpticsShelf
 
     /// <exception cref="ArgumentOutOfRangeException">Grains too large for the series.</exception>
     public ClassedGrains GrainsOf(Pigment pigment, Resin resin, double medianUm, double gsd) =>
-        grains.GetOrAdd(new(pigment, resin, medianUm, gsd), key => new(() => Averaged(key))).Value;
+        grains.GetOrAdd(new(pigment, resin, medianUm, gsd), key => new(() => Find(key))).Value;
 
-    private static ClassedGrains Averaged(GrainKey key)
+    private ClassedGrains Find(GrainKey key)
+    {
+        int highestMoment = Of(key.Resin).HighestMoment;
+        return (
+                readsDerived
+                    ? DerivedGrains.Find(key.Pigment, key.Resin, key.MedianUm, key.Gsd, highestMoment)
+                    : null
+            ) ?? Averaged(key, highestMoment);
+    }
+
+    private static ClassedGrains Averaged(GrainKey key, int highestMoment)
     {
         var sizes = GrainSizes.ByMass(key.MedianUm, key.Gsd);
         return new([
@@ -34,11 +45,40 @@ internal sealed class OpticsShelf
                         key.Pigment.RefractiveIndex.Value,
                         key.Pigment.AbsorptionPerMm.Value,
                         key.Resin.RefractiveIndex.Value,
-                        sizes.MassClass(i, GrainClasses.Count)
+                        sizes.MassClass(i, GrainClasses.Count),
+                        highestMoment: highestMoment
                     )
                 ),
         ]);
     }
 
-    private readonly record struct GrainKey(Pigment Pigment, Resin Resin, double MedianUm, double Gsd);
+    /// <summary>Materials are told apart by what they are, not by comparing all their numbers.</summary>
+    private sealed class GrainKey(Pigment pigment, Resin resin, double medianUm, double gsd)
+        : IEquatable<GrainKey>
+    {
+        public Pigment Pigment { get; } = pigment;
+
+        public Resin Resin { get; } = resin;
+
+        public double MedianUm { get; } = medianUm;
+
+        public double Gsd { get; } = gsd;
+
+        public bool Equals(GrainKey? other) =>
+            other is not null
+            && ReferenceEquals(Pigment, other.Pigment)
+            && ReferenceEquals(Resin, other.Resin)
+            && MedianUm == other.MedianUm
+            && Gsd == other.Gsd;
+
+        public override bool Equals(object? obj) => Equals(obj as GrainKey);
+
+        public override int GetHashCode() =>
+            HashCode.Combine(
+                RuntimeHelpers.GetHashCode(Pigment),
+                RuntimeHelpers.GetHashCode(Resin),
+                MedianUm,
+                Gsd
+            );
+    }
 }

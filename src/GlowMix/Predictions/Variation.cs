@@ -5,7 +5,7 @@ namespace GlowMix.Predictions;
 /// <summary>What one run of the model takes differently from the materials' own numbers.</summary>
 /// <param name="PigmentAbsorptionFactor">On the absorption of every pigment's grains.</param>
 /// <param name="LadderSmoothing">λ of the ladder fit.</param>
-internal readonly record struct Variation(double PigmentAbsorptionFactor, double LadderSmoothing)
+internal sealed record Variation(double PigmentAbsorptionFactor, double LadderSmoothing)
 {
     /// <summary>Every number as it stands.</summary>
     public static Variation Likely { get; } = new(1, LadderFit.LikelySmoothing);

@@ -9,7 +9,7 @@ public class CieTableTests
     [Fact]
     public void V_lambda_of_ISO_23539_is_y_bar_of_the_1931_observer_to_every_digit()
     {
-        CieTable v = CieTable.Read("v_photopic");
+        ShippedTable v = ShippedTable.Read("cie/v_photopic");
         Assert.Equal(471, v.Count);
         for (int i = 0; i < v.Count; i++)
         {
@@ -80,12 +80,14 @@ public class CieTableTests
     {
         Assert.Contains(
             "'q'",
-            Assert.Throws<ArgumentException>(() => CieTable.Read("v_photopic")["q"].ToString()).Message,
+            Assert
+                .Throws<ArgumentException>(() => ShippedTable.Read("cie/v_photopic")["q"].ToString())
+                .Message,
             StringComparison.Ordinal
         );
         Assert.Contains(
             "data/cie/none.csv",
-            Assert.Throws<InvalidOperationException>(() => CieTable.Read("none")).Message,
+            Assert.Throws<InvalidOperationException>(() => ShippedTable.Read("cie/none")).Message,
             StringComparison.Ordinal
         );
         Assert.Contains(

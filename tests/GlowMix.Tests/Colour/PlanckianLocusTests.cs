@@ -1,4 +1,5 @@
 using GlowMix.Colour;
+using GlowMix.Spectra;
 
 namespace GlowMix.Tests.Colour;
 
@@ -30,7 +31,7 @@ public class PlanckianLocusTests
     public void The_lines_of_Robertson_1968_come_back_to_one_unit_of_the_last_digit()
     {
         // J. Opt. Soc. Am. 58, 1528: five decimals of u, v and five digits of the slope, for c₂ = 1.4388e-2.
-        CieTable lines = CieTable.Read("robertson1968_isotemperature_lines");
+        ShippedTable lines = ShippedTable.Read("cie/robertson1968_isotemperature_lines");
         Assert.Equal(31, lines.Count);
         for (int i = 1; i < lines.Count; i++) // The first is for an infinitely hot body.
         {

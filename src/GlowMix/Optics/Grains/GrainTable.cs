@@ -216,7 +216,8 @@ public sealed class GrainTable
         return new GrainTable(absorption, scattering, Spectrum.FromIndex(i => moments[i][1]), moments);
     }
 
-    private static GrainTable Of(GrainAverage[] averages) =>
+    /// <summary>A table from its numbers, taken as they are: one average a wavelength.</summary>
+    internal static GrainTable Of(GrainAverage[] averages) =>
         new(
             Spectrum.FromIndex(i => averages[i].AbsorptionPerMm),
             Spectrum.FromIndex(i => averages[i].ScatteringPerMm),

@@ -56,6 +56,10 @@ public sealed class ResinOptics
     /// <summary>The same index without any loss.</summary>
     public ResinOptics Lossless => new(this, Spectrum.Zero);
 
+    /// <summary>Highest moment of a phase function that a pour of this resin makes use of.</summary>
+    internal int HighestMoment =>
+        StreamQuadrature.MomentsFor(Index.Samples.Contains(1) ? 1 : Index[0], NodesOfAPour);
+
     internal StreamQuadrature StreamsAt(int wavelength) => streams.Value[wavelength];
 
     private ResinOptics(ResinOptics other, Spectrum absorptionPerMm)

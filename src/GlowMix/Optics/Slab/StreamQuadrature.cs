@@ -113,11 +113,15 @@ public sealed class StreamQuadrature
                 face[nodes + i] = 1;
             }
         }
-        // Gauss nodes over the whole hemisphere carry as many moments as there are streams. Nodes split at the critical angle
-        // keep the accuracy of half as many (tried: more moments bring nothing under diffuse light, and harm under a beam).
-        int moments = critical > 0 ? 2 * nodes : 4 * nodes;
-        return new StreamQuadrature(index, cosines, weights, face, moments);
+        return new StreamQuadrature(index, cosines, weights, face, MomentsFor(index, nodes));
     }
+
+    /// <summary>
+    /// How many moments the nodes for a medium carry. Gauss nodes over the whole hemisphere carry as many as there are streams.
+    /// Nodes split at the critical angle keep the accuracy of half as many (tried: more bring nothing under diffuse light, and
+    /// harm under a beam).
+    /// </summary>
+    internal static int MomentsFor(double index, int nodes) => index > 1 ? 2 * nodes : 4 * nodes;
 
     /// <summary>
     /// Legendre polynomials of one parity, made orthonormal on the nodes (twice, so that rounding does not add up). The

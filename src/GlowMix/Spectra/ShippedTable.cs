@@ -1,23 +1,23 @@
 using System.Globalization;
 using System.Text;
-using GlowMix.Spectra;
 
-namespace GlowMix.Colour;
+namespace GlowMix.Spectra;
 
 /// <summary>
-/// One table of data/cie: lines that begin with # (standard and edition), a line of column names, rows of numbers.
+/// A table of numbers of data/, which travels in the assembly: lines that begin with # (what it is, from where), a line of
+/// column names, rows of numbers.
 /// </summary>
 /// <remarks>
 /// Split by hand: these few shipped files have no quotes and no empty cells, and a command that needs four of them must
 /// start in milliseconds, which a CSV library alone takes.
 /// </remarks>
-internal sealed class CieTable
+internal sealed class ShippedTable
 {
     private readonly string file;
     private readonly string[] names;
     private readonly double[][] columns;
 
-    private CieTable(string file, string[] names, double[][] columns) =>
+    private ShippedTable(string file, string[] names, double[][] columns) =>
         (this.file, this.names, this.columns) = (file, names, columns);
 
     /// <summary>Column names, as in the file.</summary>
@@ -33,14 +33,22 @@ internal sealed class CieTable
     public TabulatedSpectrum Spectrum(string column) =>
         TabulatedSpectrum.From(this["wavelength_nm"], this[column]);
 
-    /// <summary>Reads a table that travels in the assembly.</summary>
-    /// <param name="file">Name without folder and ending.</param>
-    public static CieTable Read(string file)
+    /// <summary>Reads a table.</summary>
+    /// <param name="file">Path below data/, without its ending .csv.</param>
+    /// <exception cref="InvalidOperationException">There is none.</exception>
+    public static ShippedTable Read(string file) =>
+        Find(file)
+        ?? throw new InvalidOperationException($"data/{file}.csv does not travel in the assembly.");
+
+    /// <summary>Reads a table; null if there is none.</summary>
+    /// <param name="file">Path below data/, without its ending .csv.</param>
+    public static ShippedTable? Find(string file)
     {
-        string resource = $"data/cie/{file}.csv";
-        using Stream stream =
-            typeof(CieTable).Assembly.GetManifestResourceStream(resource)
-            ?? throw new InvalidOperationException($"{resource} does not travel in the assembly.");
+        using Stream? stream = typeof(ShippedTable).Assembly.GetManifestResourceStream($"data/{file}.csv");
+        if (stream is null)
+        {
+            return null;
+        }
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         ReadOnlySpan<byte> text = bytes;
