@@ -95,6 +95,7 @@ internal static class Cli
         root.Add(PredictCommand.Create(args, surroundings, runner));
         root.Add(SweepCommand.Create(args, surroundings, runner));
         root.Add(BatchCommand.Create(args, surroundings, runner));
+        root.Add(MarkingsCommand.Create(args, surroundings, runner));
         root.Add(CheckCommand.Create(args, surroundings, runner));
         root.Add(MaterialsCommand.Create(surroundings, runner));
         return root;

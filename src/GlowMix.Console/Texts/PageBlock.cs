@@ -9,6 +9,9 @@ internal abstract record PageBlock
     /// <summary>The head of a section.</summary>
     public sealed record Heading(string Text) : PageBlock;
 
+    /// <summary>Some room.</summary>
+    public sealed record Space : PageBlock;
+
     /// <summary>Sentences.</summary>
     public sealed record Paragraph(string Text) : PageBlock;
 

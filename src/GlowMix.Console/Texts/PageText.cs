@@ -29,6 +29,9 @@ internal sealed class PageText(Sheet sheet)
                 sheet.Blank();
                 sheet.Heading(heading.Text);
                 break;
+            case PageBlock.Space:
+                sheet.Blank();
+                break;
             case PageBlock.Paragraph paragraph:
                 sheet.Paragraph(paragraph.Text);
                 break;

@@ -16,7 +16,9 @@ namespace GlowMix.Markings;
 /// </remarks>
 public sealed class MarkingGuide
 {
-    private const double TestTemperatureC = 20;
+    /// <summary>Temperature of piece and room, in the light and in the dark, °C: no document on the shelf says else.</summary>
+    public const double TestTemperatureC = 20;
+
     private const double BridgeMinutes = 10;
     private const double SaturatedWithin = 1e-3;
     private const string Daylight = "daylight-d65";

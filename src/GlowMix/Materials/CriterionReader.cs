@@ -15,10 +15,14 @@ internal static class CriterionReader
         var document = reader.Word("document");
         string? clause = keys.Text("clause");
         var charge = reader.Group("charge") is { } group ? Charge(group) : null;
+        if (!keys.Has("limits"))
+        {
+            reader.Problems.Error(null, MaterialProblemTexts.NoLimits);
+        }
         var limits = reader.Entry<CriterionLimits>(
             "limits",
             null,
-            isOptional: false,
+            isOptional: true,
             entry => Limits(reader, entry)
         );
         var asks = keys.OptionalList("asks_also");
@@ -68,6 +72,13 @@ internal static class CriterionReader
     private static Sourced<CriterionLimits>? Limits(MaterialReader reader, MappingReader entry)
     {
         const string Key = "limits";
+        const string Points = "mcd_m2_at_minutes";
+        if (!entry.Has("value") && !entry.Has(Points))
+        {
+            reader.Problems.Error(entry.Node.Place, MaterialProblemTexts.NoLimits);
+            entry.Take("source");
+            return null;
+        }
         CriterionLimits? limits = null;
         string text = "table";
         if (entry.Has("value"))
@@ -78,8 +89,8 @@ internal static class CriterionReader
         else if (
             MaterialReader.Points(
                 entry,
-                "mcd_m2_at_minutes",
-                $"{Key} mcd_m2_at_minutes",
+                Points,
+                $"{Key} {Points}",
                 NumberRange.Above(0, 10000),
                 NumberRange.Above(0, 1e6),
                 least: 1

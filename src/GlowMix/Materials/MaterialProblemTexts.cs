@@ -41,6 +41,11 @@ public static class MaterialProblemTexts
     public static string NotAscending(string key, double at) =>
         Invariant($"{key}: {at} does not ascend; write the points in ascending order");
 
+    /// <summary>A criterion that neither tells its limits nor says that there are none.</summary>
+    public const string NoLimits =
+        "limits are not told; write them below 'mcd_m2_at_minutes:', or 'value: none' where the document sets none, or "
+        + "'value: unknown' where you have not read it";
+
     /// <summary>A table with too few points.</summary>
     public static string TooFewPoints(string key, int least) =>
         Invariant($"{key} has too few points; needed: {least} or more");
