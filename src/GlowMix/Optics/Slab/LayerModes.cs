@@ -58,10 +58,10 @@ internal sealed class LayerModes
     /// <summary>N: rows are directions, columns modes.</summary>
     public double[] Difference { get; }
 
-    /// <summary>AᵀA.</summary>
+    /// <summary>AᵀA, on and above its diagonal.</summary>
     public double[] SumGram { get; }
 
-    /// <summary>NᵀN.</summary>
+    /// <summary>NᵀN, on and above its diagonal.</summary>
     public double[] DifferenceGram { get; }
 
     public void Solve(in Medium medium, StreamQuadrature quadrature)
@@ -88,7 +88,8 @@ internal sealed class LayerModes
         KeepMoments(chi, peak, scattering / ExtinctionPerMm, quadrature.Moments);
         Fill(alpha, quadrature.OddBasis, 1, quadrature);
         Fill(beta, quadrature.EvenBasis, 0, quadrature);
-        RowMath.Cholesky(cholesky, alpha, n);
+        alpha.CopyTo(cholesky, 0);
+        RowMath.Cholesky(cholesky, n);
         ReduceBetween();
         eigen.Decompose(beta);
         for (int j = 0; j < n; j++)
@@ -104,14 +105,12 @@ internal sealed class LayerModes
             var row = Sum.AsSpan(i * n, n);
             for (int m = 0; m <= i; m++)
             {
-                RowMath.AddScaled(row, Difference.AsSpan(m * n, n), cholesky[(i * n) + m]);
+                RowMath.AddScaled(row, Difference.AsSpan(m * n, n), cholesky[(m * n) + i]);
             }
         }
-        RowMath.SolveLowerTransposed(Difference, cholesky, n);
-        SumGram.AsSpan().Clear();
-        RowMath.AddGram(SumGram, Sum, n);
-        DifferenceGram.AsSpan().Clear();
-        RowMath.AddGram(DifferenceGram, Difference, n);
+        RowMath.SolveUpper(Difference, cholesky, n);
+        RowMath.UpperGram(SumGram, Sum, n);
+        RowMath.UpperGram(DifferenceGram, Difference, n);
         Coupling.AsSpan().Clear();
         for (int i = 0; i < n; i++)
         {
@@ -184,24 +183,26 @@ internal sealed class LayerModes
     /// <summary>beta ← Cᵀ beta C, in two passes over rows; alpha is used up as work space.</summary>
     private void ReduceBetween()
     {
-        // alpha ← beta C
-        alpha.AsSpan().Clear();
+        // alpha ← (Cᵀ beta)ᵀ = beta C: rows of Cᵀ begin at the diagonal.
+        beta.CopyTo(alpha, 0);
         for (int i = 0; i < n; i++)
         {
-            var row = alpha.AsSpan(i * n, n);
-            for (int m = 0; m < n; m++)
+            var row = beta.AsSpan(i * n, n);
+            RowMath.SetScaled(row, row, cholesky[(i * n) + i]);
+            for (int m = i + 1; m < n; m++)
             {
-                RowMath.AddScaled(row, cholesky.AsSpan(m * n, n), beta[(i * n) + m]);
+                RowMath.AddScaled(row, alpha.AsSpan(m * n, n), cholesky[(i * n) + m]);
             }
         }
+        RowMath.Transpose(alpha, beta, n);
         // beta ← Cᵀ alpha
-        beta.AsSpan().Clear();
-        for (int m = 0; m < n; m++)
+        for (int i = 0; i < n; i++)
         {
-            var row = alpha.AsSpan(m * n, n);
-            for (int i = 0; i <= m; i++)
+            var row = beta.AsSpan(i * n, n);
+            RowMath.SetScaled(row, alpha.AsSpan(i * n, n), cholesky[(i * n) + i]);
+            for (int m = i + 1; m < n; m++)
             {
-                RowMath.AddScaled(beta.AsSpan(i * n, n), row, cholesky[(m * n) + i]);
+                RowMath.AddScaled(row, alpha.AsSpan(m * n, n), cholesky[(i * n) + m]);
             }
         }
     }

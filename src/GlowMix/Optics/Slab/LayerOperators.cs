@@ -80,19 +80,19 @@ internal sealed class LayerOperators
         }
         FactorWithDiagonal(evenFactor, evenRows, modes.SumGram, evenRates, modes.Sum);
         FactorWithDiagonal(oddFactor, oddRows, modes.DifferenceGram, oddRates, modes.Difference);
-        Reflection.AsSpan().Clear();
-        RowMath.AddGram(Reflection, evenRows, n);
-        Transmission.AsSpan().Clear();
-        RowMath.AddGram(Transmission, oddRows, n);
-        for (int i = 0; i < n * n; i++)
-        {
-            double even = Reflection[i];
-            double odd = Transmission[i];
-            Reflection[i] = even - odd;
-            Transmission[i] = even + odd;
-        }
+        RowMath.UpperGram(Reflection, evenRows, n);
+        RowMath.UpperGram(Transmission, oddRows, n);
         for (int i = 0; i < n; i++)
         {
+            for (int j = i; j < n; j++)
+            {
+                double even = Reflection[(i * n) + j];
+                double odd = Transmission[(i * n) + j];
+                Reflection[(i * n) + j] = even - odd;
+                Reflection[(j * n) + i] = even - odd;
+                Transmission[(i * n) + j] = even + odd;
+                Transmission[(j * n) + i] = even + odd;
+            }
             Transmission[(i * n) + i] -= 1;
         }
     }
@@ -264,7 +264,7 @@ internal sealed class LayerOperators
             double sum = amplitudes[i];
             for (int k = i + 1; k < n; k++)
             {
-                sum -= factor[(k * n) + i] * amplitudes[k];
+                sum -= factor[(i * n) + k] * amplitudes[k];
             }
             amplitudes[i] = sum / factor[(i * n) + i];
         }
@@ -278,15 +278,14 @@ internal sealed class LayerOperators
         double[] modes
     )
     {
-        // Reflection is free as work space until its own turn.
-        gram.CopyTo(Reflection, 0);
+        gram.CopyTo(factor, 0);
         for (int j = 0; j < n; j++)
         {
-            Reflection[(j * n) + j] += diagonal[j];
+            factor[(j * n) + j] += diagonal[j];
         }
-        RowMath.Cholesky(factor, Reflection, n);
+        RowMath.Cholesky(factor, n);
         RowMath.Transpose(rows, modes, n);
-        RowMath.SolveLower(rows, factor, n);
+        RowMath.SolveUpperTransposed(rows, factor, n);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -10,6 +10,10 @@ namespace GlowMix.Optics.Slab;
 /// </summary>
 internal static class RowMath
 {
+    /// <summary>Where the four that a column belongs to begin: rows are worked on in fours, also beside the diagonal.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static int DownToFour(int column) => column & ~3;
+
     /// <summary>target += factor × source.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void AddScaled(Span<double> target, ReadOnlySpan<double> source, double factor)
@@ -102,15 +106,36 @@ internal static class RowMath
         }
     }
 
-    /// <summary>result += Σ over rows r of r rᵀ: the Gram matrix of a matrix's columns.</summary>
-    public static void AddGram(Span<double> result, ReadOnlySpan<double> rows, int n, double sign = 1)
+    /// <summary>
+    /// result = Σ over rows r of r rᵀ, the Gram matrix of a matrix's columns, on and above its diagonal; below is not to be read.
+    /// </summary>
+    public static void UpperGram(Span<double> result, ReadOnlySpan<double> rows, int n)
     {
-        for (int r = 0; r < n; r++)
+        ref double from = ref MemoryMarshal.GetReference(rows);
+        ref double to = ref MemoryMarshal.GetReference(result);
+        // Four by four numbers of the result at a time, kept in registers.
+        for (nuint i = 0; i < (nuint)n; i += 4)
         {
-            var row = rows.Slice(r * n, n);
-            for (int i = 0; i < n; i++)
+            for (nuint j = i; j < (nuint)n; j += 4)
             {
-                AddScaled(result.Slice(i * n, n), row, sign * row[i]);
+                var a = Vector256<double>.Zero;
+                var b = a;
+                var c = a;
+                var d = a;
+                for (nuint at = 0; at < (nuint)(n * n); at += (nuint)n)
+                {
+                    var row = Vector256.LoadUnsafe(ref from, at + j);
+                    ref double left = ref Unsafe.Add(ref from, at + i);
+                    a = Vector256.MultiplyAddEstimate(Vector256.Create(left), row, a);
+                    b = Vector256.MultiplyAddEstimate(Vector256.Create(Unsafe.Add(ref left, 1)), row, b);
+                    c = Vector256.MultiplyAddEstimate(Vector256.Create(Unsafe.Add(ref left, 2)), row, c);
+                    d = Vector256.MultiplyAddEstimate(Vector256.Create(Unsafe.Add(ref left, 3)), row, d);
+                }
+                nuint corner = (i * (nuint)n) + j;
+                a.StoreUnsafe(ref to, corner);
+                b.StoreUnsafe(ref to, corner + (nuint)n);
+                c.StoreUnsafe(ref to, corner + (nuint)(2 * n));
+                d.StoreUnsafe(ref to, corner + (nuint)(3 * n));
             }
         }
     }
@@ -127,60 +152,57 @@ internal static class RowMath
         }
     }
 
-    /// <summary>Lower factor L of a symmetric positive definite matrix, L Lᵀ = matrix; the upper part is not read.</summary>
+    /// <summary>
+    /// Factors a symmetric positive definite matrix in place, Uᵀ U = matrix. What lies below its diagonal is not read, and zero
+    /// after.
+    /// </summary>
     /// <exception cref="ArithmeticException">The matrix is not positive definite.</exception>
-    public static void Cholesky(Span<double> lower, ReadOnlySpan<double> matrix, int n)
+    public static void Cholesky(Span<double> matrix, int n)
     {
-        for (int i = 0; i < n; i++)
+        for (int k = 0; k < n; k++)
         {
-            for (int j = 0; j <= i; j++)
+            var row = matrix.Slice(k * n, n);
+            double pivot = row[k];
+            if (!(pivot > 0))
             {
-                double sum = matrix[(i * n) + j];
-                for (int k = 0; k < j; k++)
-                {
-                    sum -= lower[(i * n) + k] * lower[(j * n) + k];
-                }
-                if (i != j)
-                {
-                    lower[(i * n) + j] = sum / lower[(j * n) + j];
-                }
-                else if (sum > 0)
-                {
-                    lower[(i * n) + i] = Math.Sqrt(sum);
-                }
-                else
-                {
-                    throw new ArithmeticException("A layer's matrix is not positive definite.");
-                }
+                throw new ArithmeticException("A layer's matrix is not positive definite.");
+            }
+            row[..k].Clear();
+            var rest = row[DownToFour(k)..];
+            SetScaled(rest, rest, 1 / Math.Sqrt(pivot));
+            for (int i = k + 1; i < n; i++)
+            {
+                int start = DownToFour(i);
+                AddScaled(matrix.Slice((i * n) + start, n - start), row[start..], -row[i]);
             }
         }
     }
 
-    /// <summary>rows ← L⁻¹ rows: forward substitution for all columns at once.</summary>
-    public static void SolveLower(Span<double> rows, ReadOnlySpan<double> lower, int n)
+    /// <summary>rows ← U⁻ᵀ rows: forward substitution for all columns at once.</summary>
+    public static void SolveUpperTransposed(Span<double> rows, ReadOnlySpan<double> upper, int n)
     {
         for (int i = 0; i < n; i++)
         {
             var row = rows.Slice(i * n, n);
             for (int k = 0; k < i; k++)
             {
-                AddScaled(row, rows.Slice(k * n, n), -lower[(i * n) + k]);
+                AddScaled(row, rows.Slice(k * n, n), -upper[(k * n) + i]);
             }
-            SetScaled(row, row, 1 / lower[(i * n) + i]);
+            SetScaled(row, row, 1 / upper[(i * n) + i]);
         }
     }
 
-    /// <summary>rows ← L⁻ᵀ rows: backward substitution for all columns at once.</summary>
-    public static void SolveLowerTransposed(Span<double> rows, ReadOnlySpan<double> lower, int n)
+    /// <summary>rows ← U⁻¹ rows: backward substitution for all columns at once.</summary>
+    public static void SolveUpper(Span<double> rows, ReadOnlySpan<double> upper, int n)
     {
         for (int i = n - 1; i >= 0; i--)
         {
             var row = rows.Slice(i * n, n);
             for (int k = i + 1; k < n; k++)
             {
-                AddScaled(row, rows.Slice(k * n, n), -lower[(k * n) + i]);
+                AddScaled(row, rows.Slice(k * n, n), -upper[(i * n) + k]);
             }
-            SetScaled(row, row, 1 / lower[(i * n) + i]);
+            SetScaled(row, row, 1 / upper[(i * n) + i]);
         }
     }
 
@@ -195,7 +217,7 @@ internal static class RowMath
             double inverse = 1 / matrix[(k * n) + k];
             var pivotRow = matrix.Slice(k * n, n);
             // Factors of earlier columns share the row: the first few numbers up to a multiple of four go one by one.
-            int aligned = (k + 4) & ~3;
+            int aligned = DownToFour(k + 4);
             for (int i = k + 1; i < n; i++)
             {
                 double factor = matrix[(i * n) + k] * inverse;

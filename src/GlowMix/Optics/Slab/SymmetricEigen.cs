@@ -91,7 +91,8 @@ internal sealed class SymmetricEigen(int size)
                 continue;
             }
             var mirror = mirrors.AsSpan(k * n, n);
-            for (int r = 0; r < n; r++)
+            // Rows up to k still have no part in this mirror.
+            for (int r = k + 1; r < n; r++)
             {
                 var row = VectorRows.AsSpan(r * n, n);
                 RowMath.AddScaled(row, mirror, -scales[k] * RowMath.Dot(row, mirror));
