@@ -62,5 +62,12 @@ public readonly record struct Medium(
         {
             throw new ArgumentException("A phase function's moments begin with 1.", nameof(PhaseMoments));
         }
+        foreach (double moment in PhaseMoments.Span)
+        {
+            if (!(Math.Abs(moment) <= 1 + 1e-9))
+            {
+                throw new ArgumentException("A phase function's moments are -1 to 1.", nameof(PhaseMoments));
+            }
+        }
     }
 }

@@ -54,6 +54,7 @@ public sealed class StreamQuadrature
     /// <summary>Share of Lambertian light from the air that the face sends back, as these nodes see it.</summary>
     public double FaceReflectanceFromOutside { get; }
 
+    /// <summary>Rising: the eigenvectors keep their last digits when the largest 1/μ comes first (see <see cref="SymmetricEigen"/>).</summary>
     internal double[] Cosines { get; }
 
     internal double[] Weights { get; }
@@ -90,28 +91,25 @@ public sealed class StreamQuadrature
             );
         }
         double critical = Fresnel.CriticalCosine(index);
-        int inCone = critical > 0 ? nodes : 2 * nodes;
+        int beyond = critical > 0 ? nodes : 0;
         var cosines = new double[2 * nodes];
         var weights = new double[2 * nodes];
         var face = new double[2 * nodes];
-        var cone = new GaussLegendreRule(0, 1, inCone);
-        for (int i = 0; i < inCone; i++)
+        if (beyond > 0)
+        {
+            var rule = new GaussLegendreRule(0, critical, beyond);
+            rule.Abscissas.CopyTo(cosines, 0);
+            rule.Weights.CopyTo(weights, 0);
+            Array.Fill(face, 1, 0, beyond);
+        }
+        var cone = new GaussLegendreRule(0, 1, (2 * nodes) - beyond);
+        for (int i = 0; i < cone.Order; i++)
         {
             double outside = cone.Abscissas[i];
             double inside = Math.Sqrt(1 - ((1 - outside) * (1 + outside) / (index * index)));
-            cosines[i] = inside;
-            weights[i] = cone.Weights[i] * outside / (index * index * inside);
-            face[i] = Fresnel.Reflectance(outside, index);
-        }
-        if (critical > 0)
-        {
-            var beyond = new GaussLegendreRule(0, critical, nodes);
-            for (int i = 0; i < nodes; i++)
-            {
-                cosines[nodes + i] = beyond.Abscissas[i];
-                weights[nodes + i] = beyond.Weights[i];
-                face[nodes + i] = 1;
-            }
+            cosines[beyond + i] = inside;
+            weights[beyond + i] = cone.Weights[i] * outside / (index * index * inside);
+            face[beyond + i] = Fresnel.Reflectance(outside, index);
         }
         return new StreamQuadrature(index, cosines, weights, face, MomentsFor(index, nodes));
     }

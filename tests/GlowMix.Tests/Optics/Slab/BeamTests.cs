@@ -213,7 +213,7 @@ public class BeamTests
                             .OfBeam(cosine)
                             .Light;
                         double sum = light.Escaped + light.AbsorbedByFloor + light.AbsorbedInLayers.Sum();
-                        Assert.Equal(1, sum, 1e-9);
+                        Assert.Equal(1, sum, 1e-12);
                     }
                 }
             }

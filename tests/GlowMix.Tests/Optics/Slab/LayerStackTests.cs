@@ -5,6 +5,8 @@ namespace GlowMix.Tests.Optics.Slab;
 public class LayerStackTests
 {
     private static readonly double[] NotOne = [0.9, 0.5];
+    private static readonly double[] TooLarge = [1, 1.1];
+    private static readonly double[] NoNumber = [1, 0.5, double.NaN];
 
     [Fact]
     public void A_stack_has_a_layer() => Assert.Throws<ArgumentException>(() => new LayerStack(1.5));
@@ -38,6 +40,13 @@ public class LayerStackTests
     {
         Assert.Throws<ArgumentException>(() => new LayerStack(1.5, new Layer(new Medium(1, 1, NotOne), 1)));
         Assert.Throws<ArgumentException>(() => new LayerStack(1.5, new Layer(new Medium(1, 1, default), 1)));
+    }
+
+    [Fact]
+    public void Moments_out_of_range_are_refused()
+    {
+        Assert.Throws<ArgumentException>(() => new LayerStack(1.5, new Layer(new Medium(1, 1, TooLarge), 1)));
+        Assert.Throws<ArgumentException>(() => new LayerStack(1.5, new Layer(new Medium(1, 1, NoNumber), 1)));
     }
 
     [Theory]

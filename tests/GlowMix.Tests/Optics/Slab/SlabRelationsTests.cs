@@ -45,7 +45,7 @@ public class SlabRelationsTests
         var slab = Solve(stack, rho);
         foreach (var fate in new[] { slab.FromSky, slab.FromFloor })
         {
-            Assert.Equal(1, fate.Escaped + fate.AbsorbedByFloor + fate.AbsorbedInLayers.Sum(), 1e-9);
+            Assert.Equal(1, fate.Escaped + fate.AbsorbedByFloor + fate.AbsorbedInLayers.Sum(), 1e-12);
             Assert.All(fate.AbsorbedInLayers, share => Assert.InRange(share, -1e-12, 1 + 1e-12));
         }
     }
