@@ -47,7 +47,12 @@ public class SlabBenchmarks
         sky = SlabSolution.NewLight(transfer);
         Solve_both_sources();
         eigen = new SymmetricEigen(n);
-        matrix = [.. modes.SumGram];
+        matrix = new double[n * n];
+        RowMath.MultiplyMatrices(matrix, modes.Sum, modes.Sum, n);
+        for (int i = 0; i < n * n; i++)
+        {
+            matrix[i] += matrix[(i % n * n) + (i / n)];
+        }
         scratch = new double[n * n];
     }
 

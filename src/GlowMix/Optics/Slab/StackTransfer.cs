@@ -5,23 +5,21 @@ namespace GlowMix.Optics.Slab;
 /// for any number of sources. Work space that is used again for the next wavelength; one per thread.
 /// </summary>
 /// <remarks>
-/// Layers are joined from the top down by the reflection Γ that each sees above itself: Γ below a layer is
-/// R + T Γ (1 − R Γ)⁻¹ T. A Lambertian floor is not in here: it only adds a multiple of the floor source (see
+/// Layers are joined from the top down by what each sees above itself (<see cref="SeenAbove"/>). A Lambertian floor is not in
+/// here: it only adds a multiple of the floor source (see
 /// <see cref="SlabSolution"/>), so one solve serves every board.
 /// </remarks>
 internal sealed class StackTransfer(int nodes)
 {
     private readonly int n = nodes;
     private readonly List<LayerOperators> layers = [];
-    private readonly List<double[]> seenAbove = [];
-    private readonly List<double[]> factors = [];
+    private readonly List<SeenAbove> seenAbove = [];
     private readonly List<double[]> sourceAbove = [];
-    private readonly double[] product = new double[nodes * nodes];
     private readonly double[] first = new double[nodes];
     private readonly double[] second = new double[nodes];
     private readonly double[] third = new double[nodes];
+    private readonly double[] fourth = new double[nodes];
     private readonly List<LayerEmission> emissions = [];
-    private int diagonalFrom;
 
     /// <summary>Layers of the present stack, from the floor upwards.</summary>
     public int Count { get; private set; }
@@ -42,8 +40,7 @@ internal sealed class StackTransfer(int nodes)
         if (layers.Count == Count)
         {
             layers.Add(new LayerOperators(n));
-            seenAbove.Add(new double[n * n]);
-            factors.Add(new double[n * n]);
+            seenAbove.Add(new SeenAbove(n));
             sourceAbove.Add(new double[n]);
             emissions.Add(new LayerEmission(n));
         }
@@ -53,23 +50,17 @@ internal sealed class StackTransfer(int nodes)
     /// <summary>Joins the layers; call after the last <see cref="Add"/>.</summary>
     public void Join()
     {
-        // From the face down, Γ stays a diagonal (one number a direction) as long as only clear layers have been passed.
-        diagonalFrom = 0;
         for (int i = Count - 1; i >= 0; i--)
         {
             if (i == Count - 1)
             {
-                Quadrature.FaceReflectance.CopyTo(seenAbove[i], 0);
+                seenAbove[i].SetToFace(Quadrature);
             }
             else
             {
-                PassDown(i + 1);
+                seenAbove[i].SetBelow(seenAbove[i + 1], layers[i + 1]);
             }
-            if (layers[i].Modes.Scatters)
-            {
-                FactorLoop(i);
-                diagonalFrom = Math.Max(diagonalFrom, i);
-            }
+            seenAbove[i].CloseLoop(layers[i]);
         }
     }
 
@@ -167,94 +158,6 @@ internal sealed class StackTransfer(int nodes)
         }
     }
 
-    private bool IsDiagonal(int layer) => layer >= diagonalFrom;
-
-    /// <summary>target = Γ vector, Γ seen from the upper face of a layer.</summary>
-    private void ApplySeenAbove(int layer, Span<double> target, ReadOnlySpan<double> vector)
-    {
-        if (!IsDiagonal(layer))
-        {
-            RowMath.Multiply(target, seenAbove[layer], vector);
-            return;
-        }
-        for (int i = 0; i < n; i++)
-        {
-            target[i] = seenAbove[layer][i] * vector[i];
-        }
-    }
-
-    /// <summary>LU factors of 1 − R Γ for a scattering layer.</summary>
-    private void FactorLoop(int layer)
-    {
-        var loop = factors[layer].AsSpan();
-        var reflection = layers[layer].Reflection;
-        var above = seenAbove[layer];
-        if (IsDiagonal(layer))
-        {
-            for (int i = 0; i < n; i++)
-            {
-                for (int j = 0; j < n; j++)
-                {
-                    loop[(i * n) + j] = -reflection[(i * n) + j] * above[j];
-                }
-            }
-        }
-        else
-        {
-            RowMath.MultiplyMatrices(loop, reflection, above, n);
-            for (int i = 0; i < n * n; i++)
-            {
-                loop[i] = -loop[i];
-            }
-        }
-        for (int i = 0; i < n; i++)
-        {
-            loop[(i * n) + i] += 1;
-        }
-        RowMath.FactorLu(loop, n);
-    }
-
-    /// <summary>Γ seen above the layer below, from the one seen above this layer.</summary>
-    private void PassDown(int layer)
-    {
-        var above = seenAbove[layer];
-        var below = seenAbove[layer - 1];
-        var operators = layers[layer];
-        if (!operators.Modes.Scatters)
-        {
-            var t = operators.StraightThrough;
-            for (int i = 0; i < n; i++)
-            {
-                if (IsDiagonal(layer))
-                {
-                    below[i] = t[i] * above[i] * t[i];
-                    continue;
-                }
-                for (int j = 0; j < n; j++)
-                {
-                    below[(i * n) + j] = t[i] * above[(i * n) + j] * t[j];
-                }
-            }
-            return;
-        }
-        // product ← Γ (1 − R Γ)⁻¹ T
-        operators.Transmission.CopyTo(below, 0);
-        RowMath.SolveLuRows(below, factors[layer], n);
-        if (IsDiagonal(layer))
-        {
-            for (int i = 0; i < n; i++)
-            {
-                RowMath.SetScaled(product.AsSpan(i * n, n), below.AsSpan(i * n, n), above[i]);
-            }
-        }
-        else
-        {
-            RowMath.MultiplyMatrices(product, above, below, n);
-        }
-        RowMath.MultiplyMatrices(below, operators.Transmission, product, n);
-        RowMath.AddScaled(below, operators.Reflection, 1);
-    }
-
     /// <summary>The light that comes down through a layer's lower face if none goes up through it.</summary>
     private void SourceBelow(int layer)
     {
@@ -267,11 +170,8 @@ internal sealed class StackTransfer(int nodes)
         {
             RowMath.AddScaled(second, emission.Up, 1);
         }
-        if (operators.Modes.Scatters)
-        {
-            RowMath.SolveLu(second, factors[layer], n);
-        }
-        ApplySeenAbove(layer, third, second);
+        seenAbove[layer].SumLoop(second);
+        seenAbove[layer].SendBack(third, second);
         RowMath.AddScaled(third, source, 1);
         operators.Transmit(below, third);
         if (emission.Emits)
@@ -296,12 +196,9 @@ internal sealed class StackTransfer(int nodes)
             {
                 RowMath.AddScaled(second, emission.Up, 1);
             }
-            if (operators.Modes.Scatters)
-            {
-                RowMath.SolveLu(second, factors[i], n);
-            }
+            seenAbove[i].SumLoop(second);
             // third ← down through the upper face
-            ApplySeenAbove(i, third, second);
+            seenAbove[i].SendBack(third, second);
             RowMath.AddScaled(third, sourceAbove[i], 1);
             if (i == lowest)
             {
@@ -325,15 +222,10 @@ internal sealed class StackTransfer(int nodes)
 
     private double ArrivingAtFloor(int lowest)
     {
-        var down = product.AsSpan(0, n);
-        var reflected = product.AsSpan(n, n);
-        layers[lowest].Transmit(down, third);
-        layers[lowest].Reflect(reflected, first);
-        double sum = 0;
-        for (int i = 0; i < n; i++)
-        {
-            sum += Quadrature.FluxRoots[i] * (down[i] + reflected[i]);
-        }
+        layers[lowest].Transmit(fourth, third);
+        double sum = RowMath.Dot(Quadrature.FluxRoots, fourth);
+        layers[lowest].Reflect(fourth, first);
+        sum += RowMath.Dot(Quadrature.FluxRoots, fourth);
         if (emissions[lowest].Emits)
         {
             sum += RowMath.Dot(Quadrature.FluxRoots, emissions[lowest].Down);

@@ -1,0 +1,119 @@
+namespace GlowMix.Optics.Slab;
+
+/// <summary>Γ: what a layer's upper face sends back into the layer from all that lies above it, and the light that goes to and fro there.</summary>
+/// <remarks>
+/// A diagonal, one number a direction, as long as only the face to air and clear layers lie above; a matrix under the first
+/// layer that scatters.
+/// </remarks>
+internal sealed class SeenAbove(int nodes)
+{
+    private readonly int n = nodes;
+    private readonly double[] reflection = new double[nodes * nodes];
+    private readonly double[] factors = new double[nodes * nodes];
+    private readonly double[] product = new double[nodes * nodes];
+    private bool isDiagonal;
+    private bool hasLoop;
+
+    /// <summary>The face to air alone.</summary>
+    public void SetToFace(StreamQuadrature quadrature)
+    {
+        quadrature.FaceReflectance.CopyTo(reflection, 0);
+        isDiagonal = true;
+    }
+
+    /// <summary>A layer, and what that layer sees above itself: R + T Γ (1 − R Γ)⁻¹ T.</summary>
+    public void SetBelow(SeenAbove above, LayerOperators layer)
+    {
+        if (!layer.Modes.Scatters)
+        {
+            isDiagonal = above.isDiagonal;
+            PassStraight(above, layer.StraightThrough);
+            return;
+        }
+        isDiagonal = false;
+        layer.Transmission.CopyTo(reflection, 0);
+        RowMath.SolveLuRows(reflection, above.factors, n);
+        if (above.isDiagonal)
+        {
+            for (int i = 0; i < n; i++)
+            {
+                RowMath.SetScaled(product.AsSpan(i * n, n), reflection.AsSpan(i * n, n), above.reflection[i]);
+            }
+        }
+        else
+        {
+            RowMath.MultiplyMatrices(product, above.reflection, reflection, n);
+        }
+        RowMath.MultiplyMatrices(reflection, layer.Transmission, product, n);
+        RowMath.AddScaled(reflection, layer.Reflection, 1);
+    }
+
+    /// <summary>Factors 1 − R Γ for the layer below; a clear layer sends nothing back up.</summary>
+    public void CloseLoop(LayerOperators layer)
+    {
+        hasLoop = layer.Modes.Scatters;
+        if (!hasLoop)
+        {
+            return;
+        }
+        if (isDiagonal)
+        {
+            for (int i = 0; i < n; i++)
+            {
+                for (int j = 0; j < n; j++)
+                {
+                    factors[(i * n) + j] = -layer.Reflection[(i * n) + j] * reflection[j];
+                }
+            }
+        }
+        else
+        {
+            RowMath.MultiplyMatrices(factors, layer.Reflection, reflection, n);
+            RowMath.SetScaled(factors, factors, -1);
+        }
+        for (int i = 0; i < n; i++)
+        {
+            factors[(i * n) + i] += 1;
+        }
+        RowMath.FactorLu(factors, n);
+    }
+
+    /// <summary>up ← (1 − R Γ)⁻¹ up: all the light that goes up through the face, from what does so for the first time.</summary>
+    public void SumLoop(Span<double> up)
+    {
+        if (hasLoop)
+        {
+            RowMath.SolveLu(up, factors, n);
+        }
+    }
+
+    /// <summary>down = Γ up.</summary>
+    public void SendBack(Span<double> down, ReadOnlySpan<double> up)
+    {
+        if (!isDiagonal)
+        {
+            RowMath.Multiply(down, reflection, up);
+            return;
+        }
+        for (int i = 0; i < n; i++)
+        {
+            down[i] = reflection[i] * up[i];
+        }
+    }
+
+    private void PassStraight(SeenAbove above, double[] through)
+    {
+        for (int i = 0; i < n; i++)
+        {
+            if (isDiagonal)
+            {
+                reflection[i] = through[i] * above.reflection[i] * through[i];
+                continue;
+            }
+            for (int j = 0; j < n; j++)
+            {
+                reflection[(i * n) + j] = through[i] * above.reflection[(i * n) + j] * through[j];
+            }
+        }
+    }
+}
