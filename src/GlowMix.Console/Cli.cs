@@ -24,7 +24,8 @@ internal static class Cli
             return ExitCode.Interrupted;
         }
         // Every file of a command is read and written under its own guard: what is left is the output itself.
-        catch (IOException e)
+        // A stream that was closed before the program began is refused like a file without permission.
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return Last(surroundings, $"the output cannot be written: {e.Message}", ExitCode.FileAccess);
         }
@@ -162,7 +163,7 @@ internal static class Cli
             surroundings.Error.WriteLine(Texts.Letters.OneLine(line, surroundings.AsciiOnly));
             surroundings.Error.Flush();
         }
-        catch (IOException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // Nobody is left to tell.
         }

@@ -154,6 +154,24 @@ public sealed class CliTests : IDisposable
     }
 
     [Fact]
+    public void An_output_that_was_closed_is_told_and_a_closed_error_output_is_borne()
+    {
+        line.Write("a.yaml", "format: 1\n");
+        using var closed = new ClosedWriter();
+        using var error = new StringWriter();
+        Assert.Equal(ExitCode.FileAccess, line.Run(closed, error, "predict", "a.yaml"));
+        Assert.StartsWith("the output cannot be written", error.ToString(), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.FileAccess, line.Run(closed, closed, "predict", "a.yaml"));
+    }
+
+    [Fact]
+    public void A_file_without_a_name_is_no_folder()
+    {
+        Assert.Equal(ExitCode.FileAccess, line.Run("predict", ""));
+        Assert.Equal($"'': {Documents.ProblemTexts.NotFound}\n", line.Error);
+    }
+
+    [Fact]
     public void Words_of_the_command_line_cannot_steer_the_terminal()
     {
         Assert.Equal(ExitCode.Usage, line.Run("pre\e[31m"));
@@ -173,6 +191,13 @@ public sealed class CliTests : IDisposable
     {
         Assert.Equal(code, line.Run(args));
         return line.Out;
+    }
+
+    private sealed class ClosedWriter : StringWriter
+    {
+        public override void Write(string? value) => throw new UnauthorizedAccessException();
+
+        public override void WriteLine(string? value) => throw new UnauthorizedAccessException();
     }
 
     private sealed class FullWriter : StringWriter

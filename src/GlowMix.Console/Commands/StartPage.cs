@@ -15,7 +15,7 @@ internal static class StartPage
         string recipe = nearby.Count > 0 ? nearby[0] : "RECIPE.yaml";
         sheet.Paragraph(
             "GlowMix tells, before the resin is poured, how white and bright a potted LED board will be, how its "
-                + "afterglow pigment will glow in the dark, and what to weigh out."
+                + "afterglow pigment will glow, and what to weigh out."
         );
         sheet.Blank();
         sheet.Row("Try", $"glowmix predict {recipe}");
@@ -36,7 +36,7 @@ internal static class StartPage
             sheet.Row("", $"and {nearby.Count - MostRecipes} more");
         }
         sheet.Blank();
-        sheet.Row("Caution", Cautions.OneLine);
+        sheet.Row("Caution", Cautions.InFull);
         return ExitCode.Done;
     }
 }

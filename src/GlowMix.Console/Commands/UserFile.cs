@@ -8,6 +8,15 @@ internal static class UserFile
     /// <summary>Reads a file relative to the current folder.</summary>
     public static FileText Read(string path, Surroundings surroundings)
     {
+        if (path.Length == 0)
+        {
+            // As a path it would be the current folder.
+            return new(
+                "''",
+                "",
+                new Problem("''", null, ProblemTexts.NotFound, Kind: ProblemKind.FileAccess)
+            );
+        }
         FileText file;
         try
         {
@@ -15,7 +24,7 @@ internal static class UserFile
         }
         catch (ArgumentException)
         {
-            // Not even a path: empty, or with a character that no path holds. The reader says so.
+            // With a character that no path holds. The reader says so.
             file = DocumentFile.Read(path);
         }
         return file with

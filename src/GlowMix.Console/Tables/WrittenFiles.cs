@@ -24,6 +24,10 @@ internal static class WrittenFiles
         var written = new List<(string Temporary, string Final)>();
         try
         {
+            if (File.Exists(folder))
+            {
+                throw new IOException("this is a file; needed: a folder");
+            }
             Directory.CreateDirectory(folder);
             foreach (var (name, content) in files)
             {
@@ -31,7 +35,7 @@ internal static class WrittenFiles
                 string temporary = $"{final}.{Environment.ProcessId}.tmp";
                 if (Directory.Exists(final))
                 {
-                    throw new IOException($"'{name}' is a directory");
+                    throw new IOException($"{name} is a folder there; needed: a place for a file");
                 }
                 written.Add((temporary, final));
                 File.WriteAllText(temporary, content, new UTF8Encoding(false));
@@ -53,7 +57,7 @@ internal static class WrittenFiles
             return new(
                 folderAsNamed,
                 null,
-                $"the tables cannot be written here: {e.Message}",
+                $"the tables cannot be written here: {ReasonOf(e)}",
                 Kind: ProblemKind.FileAccess
             );
         }
@@ -65,6 +69,15 @@ internal static class WrittenFiles
             }
         }
     }
+
+    // The system's words name a temporary file the user has never seen.
+    private static string ReasonOf(Exception e) =>
+        e switch
+        {
+            UnauthorizedAccessException or SecurityException => "no permission",
+            DirectoryNotFoundException => "part of the path is no folder",
+            _ => e.Message,
+        };
 
     private static void Discard(string temporary)
     {
