@@ -29,6 +29,29 @@ public sealed class ShippedRecipeTests : IDisposable
         }
     }
 
+    [Theory, MemberData(nameof(Recipes))]
+    public void The_plain_output_is_a_page_with_warnings_of_a_line_each(string recipe)
+    {
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe)));
+        string[] lines = line.OutLines;
+        Assert.StartsWith("Lit: ", lines[1], StringComparison.Ordinal);
+        Assert.Contains(lines, l => l.StartsWith("Dark: ", StringComparison.Ordinal));
+        Assert.InRange(lines.Length, 15, 36);
+        int blank = Array.IndexOf(lines, "");
+        Assert.InRange(blank, 3, 7);
+        Assert.All(lines.Skip(1), l => Assert.InRange(l.Length, 0, 80));
+
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe), "--json"));
+        using var json = JsonDocument.Parse(line.Out);
+        int told = json
+            .RootElement.GetProperty("warnings")
+            .EnumerateArray()
+            .Count(w => w.GetProperty("code").GetString() is not ("ra-beyond-method" or "packages-in-air"));
+        int first = Array.FindIndex(lines, l => l.StartsWith("Warnings ", StringComparison.Ordinal));
+        int end = Array.FindIndex(lines, l => l.StartsWith("Calibrate ", StringComparison.Ordinal));
+        Assert.Equal(Math.Min(told, 5), first < 0 ? 0 : end - first);
+    }
+
     [Fact]
     public void Several_recipes_make_one_array_the_same_under_any_culture()
     {

@@ -84,8 +84,9 @@ internal sealed class LitRows(Prediction prediction, Sheet sheet)
     {
         if (prediction.DepthOverPackagesMm > 0 && figures["lit.blue_escaped_percent"] is double escaped)
         {
-            string pigment =
-                prediction.Loadings.Count == 0 ? "" : $"pigment {Share("absorbed_by_pigment")}, ";
+            string pigment = prediction.Loadings.All(l => l.MassPercent == 0)
+                ? ""
+                : $"pigment {Share("absorbed_by_pigment")}, ";
             sheet.Row(
                 "Blue to",
                 $"{pigment}resin {Share("absorbed_by_resin")}, board {Share("absorbed_by_board")}, "

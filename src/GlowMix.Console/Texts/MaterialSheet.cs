@@ -31,9 +31,9 @@ internal sealed class MaterialSheet(Material material, Sheet sheet)
             );
             sheet.Aside(fact.Note.Text, SourceIndent);
         }
-        sheet.Blank();
         if (hasAssumed)
         {
+            sheet.Blank();
             sheet.Paragraph("? is assumed, without a source: calibrate it first.");
         }
         if (material is Pigment pigment)

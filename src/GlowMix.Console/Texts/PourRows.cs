@@ -60,7 +60,8 @@ internal sealed class PourRows(Prediction prediction, Sheet sheet)
         {
             parts.Add($"{Digits.Two(viscosity)} mPa·s");
         }
-        if (figures["casting.settled_mm"] is double settled)
+        bool hasGrains = prediction.Loadings.Any(l => l.MassPercent > 0);
+        if (hasGrains && figures["casting.settled_mm"] is double settled)
         {
             parts.Add($"grains settle {Digits.Two(settled)} mm");
         }

@@ -51,6 +51,29 @@ internal sealed class PieceGlow
         }
     }
 
+    /// <summary>The traps slice by slice when the light goes off.</summary>
+    public IEnumerable<TrapFilling> Fillings =>
+        pigments.SelectMany(p =>
+            p.Cells.Select(
+                (cell, i) =>
+                    new TrapFilling(
+                        light.Pour.Cells[cell].OverPackages,
+                        light.PigmentMm(cell) * p.Ladder.CapacityPerMm3,
+                        p.Traps.CapacityFilledPercentAt(i),
+                        100
+                            / (
+                                1
+                                + light
+                                    .Piece
+                                    .Layers[light.Pour.Cells[cell].Layer]
+                                    .Pigment!
+                                    .TrapEmptyingByLight
+                                    .Value
+                            )
+                    )
+            )
+        );
+
     public double CapacityFilledBottomPercent => FilledPercentAt(0);
 
     public double CapacityFilledSurfacePercent => FilledPercentAt(light.Pour.Cells.Count - 1);

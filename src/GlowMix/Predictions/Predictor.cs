@@ -99,7 +99,7 @@ public sealed class Predictor
             DepthOverPackagesMm = Math.Max(0, piece.DepthOverPackagesMm),
             HasCount = piece.Count is not null,
             ChargedBy = ChargeWords.Of(piece),
-            LimitedBy = ChargeWords.LimitedBy(piece, figures),
+            LimitedBy = GlowLimit.InWords(piece, likely.Glow),
             RaMeaningful = likely.RaMeaningful,
             Loadings =
             [

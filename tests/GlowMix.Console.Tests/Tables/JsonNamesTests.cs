@@ -29,6 +29,8 @@ public sealed class JsonNamesTests : IDisposable
         "pigment_emission",
     ];
 
+    private static readonly string[] states = ["met", "missed", "too_close", "not_judged"];
+
     private readonly CommandLine line = new();
 
     public void Dispose() => line.Dispose();
@@ -99,10 +101,7 @@ public sealed class JsonNamesTests : IDisposable
                 "figure at_minutes at_least at_most value state share_of_draws margin",
                 string.Join(' ', NamesOf(target).Take(8))
             );
-            Assert.Contains(
-                target.GetProperty("state").GetString(),
-                new[] { "met", "missed", "too_close", "not_judged" }
-            );
+            Assert.Contains(target.GetProperty("state").GetString(), states);
         }
         foreach (var warning in root.GetProperty("warnings").EnumerateArray())
         {
