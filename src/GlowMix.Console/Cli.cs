@@ -97,6 +97,7 @@ internal static class Cli
         root.Add(SweepCommand.Create(args, surroundings, runner));
         root.Add(BatchCommand.Create(args, surroundings, runner));
         root.Add(MarkingsCommand.Create(args, surroundings, runner));
+        root.Add(BalanceCommand.Create(args, surroundings, runner));
         root.Add(CheckCommand.Create(args, surroundings, runner));
         root.Add(MaterialsCommand.Create(surroundings, runner));
         return root;

@@ -185,7 +185,12 @@ internal sealed class SweepCommand
         var problem =
             name.Length == 0
                 ? new Problem(file, null, ProblemTexts.IsADirectory, Kind: ProblemKind.FileAccess)
-                : WrittenFiles.Write(Path.GetDirectoryName(full) ?? full, file, [(name, SweepCsv.Of(table))]);
+                : WrittenFiles.Write(
+                    Path.GetDirectoryName(full) ?? full,
+                    file,
+                    [(name, SweepCsv.Of(table))],
+                    "the table"
+                );
         if (problem is null)
         {
             return true;

@@ -13,8 +13,7 @@ internal static class PredictionJson
     private const string AlongStep = "along_largest_step_u_prime_v_prime";
 
     /// <summary>One object, with a line end.</summary>
-    public static string Object(Prediction prediction) =>
-        JsonText.Of(json => WritePrediction(json, prediction));
+    public static string Object(Prediction prediction) => JsonText.Of(json => Write(json, prediction));
 
     /// <summary>An array in the order given, with a line end.</summary>
     public static string Array(IEnumerable<Prediction> predictions) =>
@@ -23,12 +22,13 @@ internal static class PredictionJson
             json.WriteStartArray();
             foreach (var prediction in predictions)
             {
-                WritePrediction(json, prediction);
+                Write(json, prediction);
             }
             json.WriteEndArray();
         });
 
-    private static void WritePrediction(Utf8JsonWriter json, Prediction prediction)
+    /// <summary>One object into a larger text.</summary>
+    public static void Write(Utf8JsonWriter json, Prediction prediction)
     {
         json.WriteStartObject();
         json.WriteString("recipe", prediction.Recipe);

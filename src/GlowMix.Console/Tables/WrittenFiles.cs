@@ -14,11 +14,13 @@ internal static class WrittenFiles
     /// <param name="folder">Full path; made if it is not there.</param>
     /// <param name="folderAsNamed">The folder in the user's words, for the problem.</param>
     /// <param name="files">Names and contents.</param>
+    /// <param name="what">What they are, for the problem.</param>
     /// <returns>What kept the files from being written, or null.</returns>
     public static Problem? Write(
         string folder,
         string folderAsNamed,
-        IEnumerable<(string Name, string Content)> files
+        IEnumerable<(string Name, string Content)> files,
+        string what = "the tables"
     )
     {
         var written = new List<(string Temporary, string Final)>();
@@ -57,7 +59,7 @@ internal static class WrittenFiles
             return new(
                 folderAsNamed,
                 null,
-                $"the tables cannot be written here: {ReasonOf(e)}",
+                $"{what} cannot be written here: {ReasonOf(e)}",
                 Kind: ProblemKind.FileAccess
             );
         }

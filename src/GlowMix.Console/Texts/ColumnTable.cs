@@ -68,7 +68,10 @@ internal sealed class ColumnTable(int keyBlocks)
             widths = [.. columns.Select(c => c.Cells.Append(c.Title).Max(t => t.Length))];
             string titles = Joined(columns.Select((c, i) => c.Title.PadLeft(widths[i])));
             Lines = string.IsNullOrWhiteSpace(titles) ? head : [.. head, titles];
-            Width = Math.Max(widths.Sum() + (Gap * (widths.Length - 1)), Lines.Max(l => l.Length));
+            Width = Math.Max(
+                widths.Sum() + (Gap * (widths.Length - 1)),
+                Lines.Select(l => l.Length).DefaultIfEmpty().Max()
+            );
         }
 
         public string[] Lines { get; }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using GlowMix.Documents;
 using GlowMix.Materials;
-using GlowMix.Optics.Grains;
 using GlowMix.Recipes;
 using GlowMix.Spectra;
 
@@ -191,11 +190,7 @@ public sealed class PieceAssembly
             return null;
         }
         double loading = layer.LoadingPercent ?? 0;
-        double phi = VolumeFraction.FromMass(
-            loading / 100,
-            pigment.DensityGPerCm3.Value,
-            resin.DensityMixGPerCm3.Value
-        );
+        double phi = PieceChange.VolumeFractionOf(loading, pigment, resin);
         if (phi > DensestVolumeFraction)
         {
             Error($"layers.{layer.Name}.loading_percent", PieceTexts.TooDense(100 * phi));

@@ -53,19 +53,17 @@ internal sealed class PieceLight
 
     public double YieldOf(int cell) => Pour.Stack.Layers[Pour.Cells[cell].Layer].Yield;
 
-    public static PieceLight Of(Piece piece, OpticsShelf optics, double absorptionFactor)
-    {
-        var layers = piece
-            .Layers.Select(layer => LayerOf(layer, piece.Resin, optics, absorptionFactor))
-            .ToArray();
-        var stack = new PourStack(optics.Of(piece.Resin), layers, piece.Led.PackageHeightMm.Value);
-        return Of(piece, stack, withGlow: true);
-    }
+    public static PieceLight Of(Piece piece, OpticsShelf optics, double absorptionFactor) =>
+        Of(piece, StackOf(piece, optics, absorptionFactor), withGlow: true);
 
     /// <summary>The same piece with other layers of light: fewer causes at work.</summary>
-    public static PieceLight Of(Piece piece, PourStack stack, bool withGlow)
+    public static PieceLight Of(Piece piece, PourStack stack, bool withGlow) =>
+        Of(piece, PourOptics.Of(stack, withGlow));
+
+    /// <summary>A piece whose pour is solved already.</summary>
+    public static PieceLight Of(Piece piece, PourOptics pour)
     {
-        var pour = PourOptics.Of(stack, withGlow);
+        var stack = pour.Stack;
         var led = BandsOf(piece);
         var board = piece.Board.ReflectanceIn(stack.Resin.Index);
         LedUnderResin? under = null;
@@ -75,6 +73,14 @@ internal sealed class PieceLight
         }
         return new(piece, pour, led, under, DarkFloorOf(piece, board));
     }
+
+    /// <summary>A piece's layers as light meets them.</summary>
+    public static PourStack StackOf(Piece piece, OpticsShelf optics, double absorptionFactor) =>
+        new(
+            optics.Of(piece.Resin),
+            [.. piece.Layers.Select(layer => LayerOf(layer, piece.Resin, optics, absorptionFactor))],
+            piece.Led.PackageHeightMm.Value
+        );
 
     public static LedBands BandsOf(Piece piece)
     {

@@ -4,6 +4,7 @@ using GlowMix.Documents;
 using GlowMix.LitState;
 using GlowMix.Materials;
 using GlowMix.Optics.Grains;
+using GlowMix.Optics.Pour;
 using GlowMix.Pieces;
 using GlowMix.Recipes;
 
@@ -119,9 +120,12 @@ public sealed class Predictor
         return (prediction, runs);
     }
 
-    private Run LikelyRun(Piece piece)
+    private Run LikelyRun(Piece piece) => LikelyRun(piece, PourOptics.Of(StackOf(piece)));
+
+    /// <summary>The likely run of a checked piece whose pour is solved already.</summary>
+    internal Run LikelyRun(Piece piece, PourOptics pour)
     {
-        var light = PieceLight.Of(piece, optics, 1);
+        var light = PieceLight.Of(piece, pour);
         if (!piece.HasPigment)
         {
             return Run.Of(light, Variation.Likely, null);
@@ -132,6 +136,44 @@ public sealed class Predictor
             Variation.Likely,
             PieceGlow.Of(light, pigment => ladders.FitOf(samples[pigment], Variation.Likely).Ladder!)
         );
+    }
+
+    /// <summary>A piece's layers as light meets them.</summary>
+    internal PourStack StackOf(Piece piece) => PieceLight.StackOf(piece, optics, 1);
+
+    /// <summary>Works out what a likely run needs of materials, and keeps it: grains and ladders.</summary>
+    internal void Prepare(Piece piece)
+    {
+        _ = StackOf(piece);
+        foreach (var sample in SamplesOf(piece).Values)
+        {
+            _ = ladders.FitOf(sample, Variation.Likely);
+        }
+    }
+
+    /// <summary>The figures of a run, with those that every run has and of the others those that are wanted.</summary>
+    internal FigureValues FiguresFor(Run run, IEnumerable<Figure> wanted)
+    {
+        bool Wants(string beginning) =>
+            wanted.Any(f => f.Name.StartsWith(beginning, StringComparison.Ordinal));
+
+        var figures = FigureValues.Builder.From(run.Figures);
+        if (Wants("lit.shift_by_cause_"))
+        {
+            ShiftByCause.Set(figures, run.Light);
+        }
+        if (Wants("casting."))
+        {
+            CastingFigures.Set(figures, PieceCasting.PlanOf(run.Light.Piece));
+        }
+        if (Wants("along_"))
+        {
+            figures.Set(
+                "along_largest_step_u_prime_v_prime",
+                AlongPour.Of(run, LikelyRun).LargestStepUPrimeVPrime
+            );
+        }
+        return figures.Build();
     }
 
     /// <summary>The likely run and, with pigment, those that bound its doubt.</summary>

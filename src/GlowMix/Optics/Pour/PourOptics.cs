@@ -55,18 +55,39 @@ public sealed class PourOptics
     /// <summary>Solves a pour.</summary>
     /// <param name="stack">Resin, layers, package height.</param>
     /// <param name="withGlow">False leaves out what only pigment's own light needs.</param>
-    public static PourOptics Of(PourStack stack, bool withGlow = true)
+    public static PourOptics Of(PourStack stack, bool withGlow = true) => OfDepths([stack], withGlow)[0];
+
+    /// <summary>
+    /// Solves pours of the same layers at other depths. Diffusing modes do not depend on depth: they are worked out once for all
+    /// of them, and every pour comes out as if it had been solved alone.
+    /// </summary>
+    /// <param name="stacks">At least one; the same resin, and layer for layer the same mix.</param>
+    /// <param name="withGlow">False leaves out what only pigment's own light needs.</param>
+    /// <exception cref="ArgumentException">None, or pours of other resin or mixes.</exception>
+    public static IReadOnlyList<PourOptics> OfDepths(IReadOnlyList<PourStack> stacks, bool withGlow = true)
     {
-        ArgumentNullException.ThrowIfNull(stack);
-        var grid = new PourGrid(stack);
-        var optics = new PourOptics(stack, grid);
-        var bench = new Bench(optics);
+        ArgumentNullException.ThrowIfNull(stacks);
+        if (stacks.Count == 0 || stacks.Any(s => !HaveSameMixes(s, stacks[0])))
+        {
+            throw new ArgumentException("Needed: pours that differ in depths alone.", nameof(stacks));
+        }
+        var pours = stacks.Select(s => new PourOptics(s, new PourGrid(s))).ToArray();
+        var bench = new Bench(pours);
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
-            bench.SolveAt(i, withGlow && optics.GlowsAt(i));
+            bench.SolveAt(i, withGlow);
         }
-        return optics;
+        return pours;
     }
+
+    private static bool HaveSameMixes(PourStack one, PourStack other) =>
+        ReferenceEquals(one.Resin, other.Resin)
+        && one.Layers.Count == other.Layers.Count
+        && one.Layers.Zip(other.Layers)
+            .All(l =>
+                l.First.VolumeFraction == l.Second.VolumeFraction
+                && ReferenceEquals(l.First.Grains, l.Second.Grains)
+            );
 
     /// <summary>Re-absorption is smooth in wavelength: every second sample carries it, where anything emits.</summary>
     private bool GlowsAt(int wavelength) =>
@@ -76,33 +97,45 @@ public sealed class PourOptics
     /// <summary>Work space for one pass over the wavelengths.</summary>
     private sealed class Bench
     {
-        private readonly PourOptics optics;
+        private readonly PourOptics[] pours;
         private readonly LayerModes[] modes;
         private readonly StackTransfer transfer;
-        private readonly CellWeights?[] weights;
+        private readonly CellWeights[] weights;
         private readonly LayerLight[] light;
 
-        public Bench(PourOptics optics)
+        // The pour on the bench.
+        private PourOptics optics;
+
+        public Bench(PourOptics[] pours)
         {
-            this.optics = optics;
-            var parts = optics.grid.Parts;
+            this.pours = pours;
+            optics = pours[0];
             int nodes = optics.Stack.Resin.StreamsAt(0).Count;
+            int mostParts = pours.Max(p => p.grid.Parts.Count);
+            int mostCells = pours.Max(p => p.grid.Parts.Max(part => part.CellCount));
             modes = [.. optics.Stack.Layers.Select(_ => new LayerModes(nodes))];
             transfer = new StackTransfer(nodes);
-            weights = [.. parts.Select(p => p.CellCount > 0 ? new CellWeights(nodes, p.CellCount) : null)];
-            light = [.. parts.Select(_ => new LayerLight(nodes))];
+            weights = [.. Enumerable.Range(0, mostParts).Select(_ => new CellWeights(nodes, mostCells))];
+            light = [.. Enumerable.Range(0, mostParts).Select(_ => new LayerLight(nodes))];
         }
 
         public void SolveAt(int wavelength, bool withGlow)
         {
-            var stack = optics.Stack;
-            var parts = optics.grid.Parts;
-            var streams = stack.Resin.StreamsAt(wavelength);
+            var streams = optics.Stack.Resin.StreamsAt(wavelength);
             for (int i = 0; i < modes.Length; i++)
             {
-                modes[i].Solve(MediumOf(stack, i, wavelength), streams);
+                modes[i].Solve(MediumOf(optics.Stack, i, wavelength), streams);
             }
+            foreach (var pour in pours)
+            {
+                optics = pour;
+                SolvePour(wavelength, streams, withGlow && pour.GlowsAt(wavelength));
+            }
+        }
 
+        private void SolvePour(int wavelength, StreamQuadrature streams, bool withGlow)
+        {
+            var parts = optics.grid.Parts;
             transfer.Begin(streams);
             foreach (var part in parts)
             {
@@ -111,7 +144,10 @@ public sealed class PourOptics
             transfer.Join();
             for (int i = 0; i < parts.Count; i++)
             {
-                weights[i]?.Prepare(transfer.Layer(i), parts[i].EdgesMm);
+                if (parts[i].CellCount > 0)
+                {
+                    weights[i].Prepare(transfer.Layer(i), parts[i].EdgesMm);
+                }
             }
             Record(optics.Sky, wavelength, transfer.SolveSky(light));
             Record(optics.WholeFloor, wavelength, transfer.SolveFloor(light));
@@ -154,7 +190,7 @@ public sealed class PourOptics
                     );
                     for (int c = 0; c < row.Length; c++)
                     {
-                        row[c] = weights[i]!.Mean(inside, c);
+                        row[c] = weights[i].Mean(inside, c);
                     }
                 }
                 response.Resin[wavelength] += byResin * absorbed;
@@ -203,7 +239,7 @@ public sealed class PourOptics
                         (part.EdgesMm[c + 1] - part.EdgesMm[c])
                         / (part.GroupEdgesMm[group + 1] - part.GroupEdgesMm[group]);
                     row[((part.FirstCell + c) / PourGrid.CellsPerGroup)] +=
-                        share * weights[q]!.MeanWithOwn(light[q], c);
+                        share * weights[q].MeanWithOwn(light[q], c);
                 }
             }
         }

@@ -159,4 +159,41 @@ public class PourOpticsTests
             );
         }
     }
+
+    [Fact]
+    public void Pours_solved_together_come_out_as_if_each_were_solved_alone()
+    {
+        PourStack[] stacks =
+        [
+            SamplePours.Stack(0.7, SamplePours.Green(0.5), PourLayer.Clear(0.1)),
+            SamplePours.Stack(0.7, SamplePours.Green(2.5), PourLayer.Clear(0.4)),
+            SamplePours.Stack(0, SamplePours.Green(9), PourLayer.Clear(3)),
+        ];
+        var together = PourOptics.OfDepths(stacks);
+        for (int i = 0; i < stacks.Length; i++)
+        {
+            var alone = PourOptics.Of(stacks[i]);
+            Assert.Same(stacks[i], together[i].Stack);
+            Assert.Equal(alone.Sky.CellFluence, together[i].Sky.CellFluence);
+            Assert.Equal(alone.WholeFloor.Escaped, together[i].WholeFloor.Escaped);
+            Assert.Equal(alone.OverPackages?.Pigment, together[i].OverPackages?.Pigment);
+            Assert.Equal(alone.GroupFluence, together[i].GroupFluence);
+        }
+    }
+
+    [Fact]
+    public void Pours_of_other_mixes_are_not_solved_together()
+    {
+        var stack = SamplePours.Stack(0, SamplePours.Green(2));
+        Assert.Throws<ArgumentException>(() => PourOptics.OfDepths([]));
+        Assert.Throws<ArgumentException>(() =>
+            PourOptics.OfDepths([stack, SamplePours.Stack(0, SamplePours.Green(2, 0.08))])
+        );
+        Assert.Throws<ArgumentException>(() =>
+            PourOptics.OfDepths([stack, SamplePours.Stack(0, SamplePours.Blue(2, 0.07))])
+        );
+        Assert.Throws<ArgumentException>(() =>
+            PourOptics.OfDepths([stack, SamplePours.Stack(0, SamplePours.Green(2), PourLayer.Clear(1))])
+        );
+    }
 }

@@ -1,0 +1,201 @@
+using System.CommandLine;
+using GlowMix.Choosing;
+using GlowMix.Console.Tables;
+using GlowMix.Console.Texts;
+using GlowMix.Documents;
+using GlowMix.Recipes;
+
+namespace GlowMix.Console.Commands;
+
+/// <summary>`glowmix balance FILE`: which loading, depth, pigment … gives the wanted white and the wanted glow.</summary>
+internal sealed class BalanceCommand
+{
+    private readonly Option<string[]> steps = new("--steps")
+    {
+        HelpName = "N",
+        Description =
+            "about how many steps each range is cut into at first; as many as take some seconds if not given",
+    };
+    private readonly Option<bool> json = new("--json")
+    {
+        Description = "all of it for programs, nothing else",
+    };
+    private readonly Option<string> saveAs = new("--save-as")
+    {
+        HelpName = "NEWFILE",
+        Description = "also the recipe with the recommended choices, comments kept",
+    };
+    private readonly Option<bool> replace = new("--replace")
+    {
+        Description = "with --save-as: write over NEWFILE if it is there",
+    };
+    private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
+    private readonly Argument<string[]> files;
+    private readonly Surroundings surroundings;
+    private readonly IRecipeRunner runner;
+
+    private BalanceCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    {
+        (this.surroundings, this.runner) = (surroundings, runner);
+        Command = new(
+            "balance",
+            "Which loading, depth and materials give the wanted white and the wanted glow, of those that the recipe's "
+                + "'balance' lets be turned; without any, loading and depth of each pigmented layer from half to double."
+        );
+        files = FileArguments.Create(Command, args, "a recipe file (YAML)");
+        Command.Add(files);
+        foreach (Option option in (ReadOnlySpan<Option>)[steps, saveAs, replace, json, ascii])
+        {
+            Command.Add(option);
+        }
+        saveAs.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: "" or ['-', ..] }])
+            {
+                result.AddError("--save-as needs the name of a file");
+            }
+        });
+        Command.Validators.Add(result =>
+        {
+            if (result.GetValue(replace) && result.GetValue(saveAs) is null)
+            {
+                result.AddError("--replace stands beside --save-as only");
+            }
+        });
+        Command.SetAction(Run);
+    }
+
+    private Command Command { get; }
+
+    /// <summary>The command with its options.</summary>
+    public static Command Create(
+        IReadOnlyList<string> args,
+        Surroundings surroundings,
+        IRecipeRunner runner
+    ) => new BalanceCommand(args, surroundings, runner).Command;
+
+    private int Run(ParseResult parsed)
+    {
+        string? target = parsed.GetValue(saveAs);
+        if (
+            !StepsOf(parsed, out int? count, out int code)
+            || OneRecipe.Read(parsed.GetValue(files) ?? [], "balance", surroundings, out code) is not { } text
+            || (target is not null && !CanWrite(target, parsed.GetValue(replace), out code))
+        )
+        {
+            return code;
+        }
+        var reading = Balance.Prepare(
+            runner.PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings)),
+            RecipeDocument.Read(text),
+            count,
+            surroundings.Stop
+        );
+        code = Problems.Tell(reading.Problems, surroundings);
+        if (reading.Balance is not { } balance)
+        {
+            return code;
+        }
+        BalanceAnswer answer;
+        using (var progress = new ProgressLine(surroundings, "designs"))
+        {
+            answer = balance.Run(progress.Show, stop: surroundings.Stop);
+        }
+        return Math.Max(code, Tell(answer, balance, text, target, parsed));
+    }
+
+    private int Tell(BalanceAnswer answer, Balance balance, FileText text, string? target, ParseResult parsed)
+    {
+        if (parsed.GetValue(json))
+        {
+            surroundings.Out.Write(BalanceJson.Of(answer, text.Name));
+        }
+        else if (answer.TriedCount > 0)
+        {
+            string? title = RecipeDocument.Read(text).Recipe?.Title;
+            new BalanceSheet(
+                answer,
+                title is null ? text.Name : $"{title} ({text.Name})",
+                surroundings.Sheet(parsed.GetValue(ascii))
+            ).Print(surroundings.PlotColumns);
+        }
+        if (!answer.IsComplete)
+        {
+            surroundings.Complain(
+                $"stopped: {answer.TriedCount} designs are tried, and what is told is of these alone; nothing is saved"
+            );
+            return ExitCode.Interrupted;
+        }
+        return target is null ? ExitCode.Done : Save(answer, balance, target, parsed);
+    }
+
+    private int Save(BalanceAnswer answer, Balance balance, string target, ParseResult parsed)
+    {
+        if (answer.Recommended is not { } best)
+        {
+            surroundings.Complain($"{target}: not written, for no design meets every target");
+            return ExitCode.Content;
+        }
+        string full = surroundings.FullPath(target);
+        var problem = WrittenFiles.Write(
+            Path.GetDirectoryName(full) ?? full,
+            target,
+            [(Path.GetFileName(full), balance.RecipeOf(best).Text)],
+            "the recipe"
+        );
+        if (problem is not null)
+        {
+            return Problems.Tell([problem], surroundings);
+        }
+        if (!parsed.GetValue(json))
+        {
+            surroundings.Sheet(parsed.GetValue(ascii)).Row("Saved", target);
+        }
+        return ExitCode.Done;
+    }
+
+    private bool CanWrite(string target, bool mayReplace, out int code)
+    {
+        code = ExitCode.FileAccess;
+        string full = surroundings.FullPath(target);
+        string? wrong =
+            Directory.Exists(full) ? ProblemTexts.IsADirectory
+            : File.Exists(full) && !mayReplace ? "is there already; --replace writes over it"
+            : null;
+        if (wrong is not null)
+        {
+            surroundings.Complain($"{target}: {wrong}");
+        }
+        return wrong is null;
+    }
+
+    private bool StepsOf(ParseResult parsed, out int? count, out int code)
+    {
+        count = null;
+        code = ExitCode.Usage;
+        string[] words = parsed.GetValue(steps) ?? [];
+        string? wrong =
+            words.Length > 1 ? "--steps is given twice"
+            : NumberWord.Read("--steps", words, out double[] numbers) is { } problem ? problem
+            : null;
+        if (wrong is not null)
+        {
+            surroundings.Complain(wrong);
+            surroundings.Complain("Try 'glowmix balance --help'.");
+            return false;
+        }
+        if (words.Length == 0)
+        {
+            return true;
+        }
+        _ = NumberText.TryRead(words[0], out double number);
+        if (number is < Balance.FewestSteps or > Balance.MostSteps || number != Math.Floor(number))
+        {
+            surroundings.Complain($"--steps: {BalanceTexts.StepCount(number)}");
+            code = ExitCode.Content;
+            return false;
+        }
+        count = (int)number;
+        return true;
+    }
+}

@@ -1,0 +1,207 @@
+using System.Collections.Immutable;
+using GlowMix.Choosing.Search;
+using GlowMix.Predictions;
+using GlowMix.Recipes;
+
+namespace GlowMix.Choosing;
+
+/// <summary>
+/// The search for a balance of white and glow among what a recipe lets be turned. Every end of every choice is tried on the recipe
+/// before the search begins. The same recipe gives the same answer, on any number of cores.
+/// </summary>
+public sealed class Balance
+{
+    /// <summary>The fewest steps a range can be cut into.</summary>
+    public const int FewestSteps = 2;
+
+    /// <summary>The most steps a range can be cut into.</summary>
+    public const int MostSteps = 200;
+
+    /// <summary>The most designs of one grid.</summary>
+    public const int MostDesigns = 200_000;
+
+    private const int MostOfFront = 9;
+
+    private readonly Predictor predictor;
+    private readonly RecipeDocument recipe;
+    private readonly SearchSpace space;
+    private readonly BalanceGoal goal;
+
+    private Balance(Predictor predictor, RecipeDocument recipe, SearchSpace space) =>
+        (this.predictor, this.recipe, this.space, goal) = (
+            predictor,
+            recipe,
+            space,
+            new BalanceGoal(recipe.Recipe!)
+        );
+
+    /// <summary>Prepares a search.</summary>
+    /// <param name="predictor">Who predicts.</param>
+    /// <param name="recipe">The recipe; one with errors gives its problems back.</param>
+    /// <param name="steps">
+    /// Steps that each range is cut into at first, <see cref="FewestSteps"/> to <see cref="MostSteps"/>; null for as many as are
+    /// worth the wait.
+    /// </param>
+    /// <param name="stop">Ends the preparation.</param>
+    public static BalanceReading Prepare(
+        Predictor predictor,
+        RecipeDocument recipe,
+        int? steps = null,
+        CancellationToken stop = default
+    )
+    {
+        ArgumentNullException.ThrowIfNull(predictor);
+        ArgumentNullException.ThrowIfNull(recipe);
+        if (steps is < FewestSteps or > MostSteps)
+        {
+            throw new ArgumentOutOfRangeException(nameof(steps), steps, BalanceTexts.StepCount(steps.Value));
+        }
+        var asWritten = predictor.Check(recipe);
+        if (asWritten.Piece is null)
+        {
+            return new(null, asWritten.Problems);
+        }
+        var (space, problems) = SearchSpace.Of(recipe, predictor.Check, steps, stop);
+        return space is null
+            ? new(null, problems)
+            : new(new Balance(predictor, recipe, space), asWritten.Problems);
+    }
+
+    /// <summary>Searches.</summary>
+    /// <param name="done">Told how many designs are tried and how many are meant to be by now, from any thread; may be null.</param>
+    /// <param name="cores">How many cores to use; null for all.</param>
+    /// <param name="stop">Ends the search: the answer is of what was tried by then.</param>
+    public BalanceAnswer Run(
+        Action<int, int>? done = null,
+        int? cores = null,
+        CancellationToken stop = default
+    )
+    {
+        var bench = new DesignBench(predictor, space, goal, cores ?? Environment.ProcessorCount);
+        int before = 0;
+        var search = new BalanceSearch(
+            space,
+            designs =>
+            {
+                int begun = before;
+                before += designs.Count;
+                return bench.Solve(
+                    designs,
+                    count => done?.Invoke(begun + count, begun + designs.Count),
+                    stop
+                );
+            }
+        );
+        search.Try([.. space.CoarseDesigns]);
+        search.Refine();
+        return AnswerOf(search);
+    }
+
+    /// <summary>The recipe with a design's choices, comments kept.</summary>
+    public RecipeDocument RecipeOf(BalanceDesign design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        return With(design.Choices);
+    }
+
+    private BalanceAnswer AnswerOf(BalanceSearch search)
+    {
+        DesignResult[] grid = [.. space.CoarseDesigns.Select(search.Of).OfType<DesignResult>()];
+        var front = Front.Thinned(Front.Of(search.Tried.Where(r => r.IsFeasible)), MostOfFront);
+        var best = Front.Compromise(front);
+        var told = front.Select(DesignOf).ToImmutableArray();
+        var recommended = best is null ? null : told[front.IndexOf(best)];
+        var (share, runs) = recommended is null ? (null, 0) : ShareOf(recommended);
+        var relaxations = best is null ? RelaxationsOf(search) : [];
+        var nearest = best is null
+            ? search.Tried.OrderBy(search.Shortfall).ThenBy(r => r.Design).FirstOrDefault()
+            : null;
+        return new()
+        {
+            Choices =
+            [
+                .. space.WordKeys.Select(
+                    (key, i) =>
+                        new RecipeChoice
+                        {
+                            KeyPath = key,
+                            AnyOf = [.. space.Variants.Select(v => v.Values[i]).Distinct()],
+                        }
+                ),
+                .. space.Axes.Select(a => new RecipeChoice
+                {
+                    KeyPath = a.KeyPath,
+                    From = a.Values[0],
+                    To = a.Values[^1],
+                }),
+            ],
+            Targets = recipe.Recipe!.Targets,
+            WhiteCctK = goal.WhiteCctK,
+            GlowAtMinutes = goal.GlowAtMinutes,
+            TriedCount = search.TriedCount,
+            GridCount = grid.Length,
+            GridFeasibleCount = grid.Count(r => r.IsFeasible),
+            Map = MapOfDesigns.Of(space, search),
+            Front = told,
+            Recommended = recommended,
+            HeldBy = best is null ? [] : LimitsOf(best, new FrontScale(front).FromIdeal, search),
+            WhitestHeldBy = best is null ? [] : LimitsOf(front[0], r => r.OffWhite, search),
+            BrightestHeldBy = best is null ? [] : LimitsOf(front[^1], r => -r.GlowMcdPerM2, search),
+            ShareOfRuns = share,
+            RunCount = runs,
+            Relaxations = relaxations,
+            Nearest = nearest is null ? null : DesignOf(nearest),
+            IsComplete = search.IsComplete,
+        };
+    }
+
+    private BalanceDesign DesignOf(DesignResult result)
+    {
+        var choices = space.ChoicesOf(result.Design);
+        return new(
+            choices,
+            double.IsFinite(result.OffWhite) ? result.OffWhite : null,
+            result.GlowMcdPerM2,
+            new Forecaster(predictor).Bounded(With(choices)).Prediction
+                ?? throw new InvalidOperationException("A design that was tried before is refused.")
+        );
+    }
+
+    private ImmutableArray<BalanceLimit> LimitsOf(
+        DesignResult best,
+        Func<DesignResult, double> cost,
+        BalanceSearch search
+    ) => LimitsOfDesign.Of(best, cost, space, search, recipe.Recipe!.Targets);
+
+    private (double? Share, int Count) ShareOf(BalanceDesign design)
+    {
+        var piece = predictor.Check(With(design.Choices)).Piece!;
+        var runs = predictor.Foretell(piece, bounded: true).Runs;
+        int met = runs.Count(run =>
+            goal.Judge(
+                new Design(0, []),
+                predictor.FiguresFor(run, goal.TargetFigures),
+                run.RaMeaningful
+            ).IsFeasible
+        );
+        return (met / (double)runs.Count, runs.Count);
+    }
+
+    private ImmutableArray<BalanceRelaxation> RelaxationsOf(BalanceSearch search) =>
+        [
+            .. Enumerable
+                .Range(0, goal.TargetCount)
+                .Select(t => (Target: t, Best: search.MissingOnly(t).FirstOrDefault()))
+                .Where(r => r.Best is not null)
+                .OrderBy(r => search.InSpans(r.Target, r.Best!.Shortfalls[r.Target]))
+                .ThenBy(r => r.Target)
+                .Select(r => new BalanceRelaxation(
+                    recipe.Recipe!.Targets[r.Target],
+                    r.Best!.Values[r.Target]!.Value,
+                    space.ChoicesOf(r.Best.Design)
+                )),
+        ];
+
+    private RecipeDocument With(ImmutableArray<KeyValuePair<string, string>> choices) =>
+        choices.Aggregate(recipe, (changed, choice) => changed.With(choice.Key, choice.Value));
+}
