@@ -55,7 +55,7 @@ public class PredictionBenchmarks
         predictor = new Predictor(shelf);
         predictor.Predict(document);
         piece = PieceAssembly.Of(document, shelf).Piece!;
-        ladder = predictor.LadderOf(piece.Layers[0].Pigment!).View!.Fit.Ladder!;
+        ladder = predictor.LadderOf(piece.Layers[0].Pigment!).Fit!.Ladder!;
         One_run();
     }
 

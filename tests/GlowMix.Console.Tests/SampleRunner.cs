@@ -1,3 +1,4 @@
+using GlowMix.Afterglow;
 using GlowMix.Console.Commands;
 using GlowMix.Documents;
 using GlowMix.Materials;
@@ -18,7 +19,7 @@ internal sealed class SampleRunner(Prediction prediction) : IRecipeRunner
     public IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files) =>
         Document.Read(recipe).Problems;
 
-    public LadderView? LadderOf(Pigment pigment, FolderMaterials files) => null;
+    public LadderFitResult? LadderOf(Pigment pigment, FolderMaterials files) => null;
 
     public Predictor PredictorFor(FolderMaterials files) => new(new Shelf(files), files);
 }

@@ -48,13 +48,7 @@ internal sealed class BalanceCommand
         {
             Command.Add(option);
         }
-        saveAs.Validators.Add(result =>
-        {
-            if (result.Tokens is [{ Value: "" or ['-', ..] }])
-            {
-                result.AddError("--save-as needs the name of a file");
-            }
-        });
+        FileArguments.NeedsName(saveAs, "a file");
         Command.Validators.Add(result =>
         {
             if (result.GetValue(replace) && result.GetValue(saveAs) is null)

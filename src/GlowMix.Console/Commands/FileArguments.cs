@@ -3,7 +3,7 @@ using GlowMix.Documents;
 
 namespace GlowMix.Console.Commands;
 
-/// <summary>The FILE… of a command.</summary>
+/// <summary>The FILE… of a command, and the names of files behind its options.</summary>
 internal static class FileArguments
 {
     /// <summary>
@@ -35,6 +35,18 @@ internal static class FileArguments
         });
         return files;
     }
+
+    /// <summary>Asks an option for a name: neither nothing nor what is rather the next option.</summary>
+    /// <param name="option">The option.</param>
+    /// <param name="what">What it names: 'a file'.</param>
+    public static void NeedsName(Option<string> option, string what) =>
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: "" or ['-', ..] }])
+            {
+                result.AddError($"{option.Name} needs the name of {what}");
+            }
+        });
 
     /// <summary>The option is not known, and which one is like it.</summary>
     public static string UnknownOption(string option, Command command)

@@ -1,3 +1,4 @@
+using GlowMix.Afterglow;
 using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Predictions;
@@ -17,7 +18,7 @@ internal interface IRecipeRunner
     IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files);
 
     /// <summary>The ladder of traps behind a pigment's sheet; null if the sheet's sample cannot be put together.</summary>
-    LadderView? LadderOf(Pigment pigment, FolderMaterials files);
+    LadderFitResult? LadderOf(Pigment pigment, FolderMaterials files);
 
     /// <summary>Who predicts recipes of a folder, for commands that ask more than once.</summary>
     Predictor PredictorFor(FolderMaterials files);

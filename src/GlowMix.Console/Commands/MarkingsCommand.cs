@@ -71,15 +71,14 @@ internal sealed class MarkingsCommand
         {
             return code;
         }
-        var beside = FolderMaterials.BesideFile(text.Name, surroundings);
-        var predictor = runner.PredictorFor(beside);
+        var predictor = runner.PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings));
         var reading = predictor.Check(RecipeDocument.Read(text));
         code = Problems.Tell(reading.Problems, surroundings);
         if (reading.Piece is not { } piece)
         {
             return code;
         }
-        var shelf = new Shelf(beside);
+        var shelf = predictor.Shelf;
         bool isTable = parsed.GetValue(all);
         var names = parsed.GetValue(criterion) ?? [];
         var criteria =
@@ -90,7 +89,7 @@ internal sealed class MarkingsCommand
         {
             return code;
         }
-        var guidance = MarkingGuide.Of(piece, predictor, shelf, criteria, surroundings.Stop);
+        var guidance = MarkingGuide.Of(piece, predictor, criteria, surroundings.Stop);
         code = Math.Max(code, Problems.Tell(guidance.Problems, surroundings));
         Print(guidance, parsed, isTable, shelf);
         return code;

@@ -37,8 +37,7 @@ internal static class MaterialCheck
         Surroundings surroundings,
         IRecipeRunner runner
     ) =>
-        runner.LadderOf(pigment, FolderMaterials.BesideFile(file.Name, surroundings))?.Fit.Refusal
-            is { } refusal
+        runner.LadderOf(pigment, FolderMaterials.BesideFile(file.Name, surroundings))?.Refusal is { } refusal
             ? new(
                 file.Name,
                 document.Root?["sheet_points"]?.Place,

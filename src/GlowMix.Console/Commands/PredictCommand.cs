@@ -49,13 +49,7 @@ internal sealed class PredictCommand
         {
             Command.Add(option);
         }
-        csv.Validators.Add(result =>
-        {
-            if (result.Tokens is [{ Value: "" or ['-', ..] }])
-            {
-                result.AddError("--csv needs the name of a folder");
-            }
-        });
+        FileArguments.NeedsName(csv, "a folder");
         Command.Validators.Add(result =>
         {
             if (result.GetValue(json) && (result.GetValue(full) || result.GetValue(plot)))

@@ -1,3 +1,4 @@
+using GlowMix.Afterglow;
 using GlowMix.Choosing;
 using GlowMix.Documents;
 using GlowMix.Materials;
@@ -25,8 +26,8 @@ internal sealed class RecipeRunner : IRecipeRunner
         PredictorFor(files).Check(RecipeDocument.Read(recipe)).Problems;
 
     /// <inheritdoc/>
-    public LadderView? LadderOf(Pigment pigment, FolderMaterials files) =>
-        PredictorFor(files).LadderOf(pigment).View;
+    public LadderFitResult? LadderOf(Pigment pigment, FolderMaterials files) =>
+        PredictorFor(files).LadderOf(pigment).Fit;
 
     /// <inheritdoc/>
     public Predictor PredictorFor(FolderMaterials files)

@@ -71,13 +71,7 @@ internal sealed class SweepCommand
         {
             Command.Add(option);
         }
-        csv.Validators.Add(result =>
-        {
-            if (result.Tokens is [{ Value: "" or ['-', ..] }])
-            {
-                result.AddError("--csv needs the name of a file");
-            }
-        });
+        FileArguments.NeedsName(csv, "a file");
         Command.SetAction(Run);
     }
 

@@ -1,5 +1,5 @@
+using GlowMix.Afterglow;
 using GlowMix.Materials;
-using GlowMix.Predictions;
 
 namespace GlowMix.Console.Texts;
 
@@ -10,7 +10,7 @@ internal sealed class MaterialSheet(Material material, Sheet sheet)
 
     /// <summary>Prints it.</summary>
     /// <param name="ladder">The ladder of traps behind a pigment's sheet.</param>
-    public void Print(LadderView? ladder)
+    public void Print(LadderFitResult? ladder)
     {
         sheet.Heading($"{material.Name}: {material.Title}");
         if (material.Origin is { } origin)
@@ -46,10 +46,10 @@ internal sealed class MaterialSheet(Material material, Sheet sheet)
         }
     }
 
-    private void PrintLadder(Pigment pigment, LadderView? ladder)
+    private void PrintLadder(Pigment pigment, LadderFitResult? ladder)
     {
         var points = pigment.Sheet.Points.Value;
-        if (ladder?.Fit is { Ladder: not null } fit && fit.ResidualsPercent.Length == points.Length)
+        if (ladder is { Ladder: not null } fit && fit.ResidualsPercent.Length == points.Length)
         {
             string residuals = "";
             for (int i = 0; i < points.Length; i++)
@@ -59,7 +59,7 @@ internal sealed class MaterialSheet(Material material, Sheet sheet)
             }
             sheet.Paragraph($"The traps fitted to the decay sheet give, against it: {residuals}.");
         }
-        else if (ladder?.Fit.Refusal is { } refusal)
+        else if (ladder?.Refusal is { } refusal)
         {
             sheet.Paragraph($"The decay sheet cannot be met: {refusal}");
         }

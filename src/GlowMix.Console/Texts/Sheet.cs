@@ -33,9 +33,6 @@ internal sealed class Sheet(TextWriter writer, TextStyle style)
     /// <summary>How the text is set.</summary>
     public TextStyle Style => style;
 
-    /// <summary>Columns right of the labels.</summary>
-    public int TextColumns => style.Columns - LabelColumns;
-
     /// <summary>An empty line.</summary>
     public void Blank() => writer.Write('\n');
 

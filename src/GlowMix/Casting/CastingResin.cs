@@ -30,20 +30,4 @@ public sealed class CastingResin
 
     /// <summary>Viscosity, pot life and gel time.</summary>
     public ResinFlow Flow { get; }
-
-    /// <summary>Mass share of part A for parts told by mass.</summary>
-    public static double ShareByMass(double partA, double partB) =>
-        Demand.Positive(partA, nameof(partA), "") / (partA + Demand.Positive(partB, nameof(partB), ""));
-
-    /// <summary>Mass share of part A for parts told by volume, through their densities.</summary>
-    public static double ShareByVolume(
-        double partA,
-        double partB,
-        double partAGPerCm3,
-        double partBGPerCm3
-    ) =>
-        ShareByMass(
-            partA * Demand.Positive(partAGPerCm3, nameof(partAGPerCm3), "g/cm³"),
-            partB * Demand.Positive(partBGPerCm3, nameof(partBGPerCm3), "g/cm³")
-        );
 }

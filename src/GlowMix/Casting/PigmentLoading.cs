@@ -41,22 +41,17 @@ public readonly record struct PigmentLoading
         double resinGPerCm3
     )
     {
-        double pigmentMass =
-            Demand.Within(percent, 0, 100, nameof(percent), "% by volume")
-            * Demand.Positive(pigmentGPerCm3, nameof(pigmentGPerCm3), "g/cm³");
-        double resinMass = (100 - percent) * Demand.Positive(resinGPerCm3, nameof(resinGPerCm3), "g/cm³");
-        return FromPercentByMass(100 * pigmentMass / (pigmentMass + resinMass));
+        double volumeFraction = Demand.Within(percent, 0, 100, nameof(percent), "% by volume") / 100;
+        return FromPercentByMass(
+            100 * Optics.Grains.VolumeFraction.ToMass(volumeFraction, pigmentGPerCm3, resinGPerCm3)
+        );
     }
 
     /// <summary>Share of the mix's volume that is grain, 0 to 1.</summary>
     /// <param name="pigmentGPerCm3">Density of the solid grain, g/cm³.</param>
     /// <param name="resinGPerCm3">Density of the mixed resin, g/cm³.</param>
-    public double VolumeFraction(double pigmentGPerCm3, double resinGPerCm3)
-    {
-        double pigment = MassFraction / Demand.Positive(pigmentGPerCm3, nameof(pigmentGPerCm3), "g/cm³");
-        double resin = (1 - MassFraction) / Demand.Positive(resinGPerCm3, nameof(resinGPerCm3), "g/cm³");
-        return pigment / (pigment + resin);
-    }
+    public double VolumeFraction(double pigmentGPerCm3, double resinGPerCm3) =>
+        Optics.Grains.VolumeFraction.FromMass(MassFraction, pigmentGPerCm3, resinGPerCm3);
 
     // The limit told another way comes back a last digit above it.
     private static double Snapped(double value, double most) =>

@@ -42,8 +42,4 @@ public static class SourceText
         int end = text.AsSpan(index).IndexOfAny('\r', '\n');
         return end < 0 ? text.Length : index + end;
     }
-
-    /// <summary>Index of the first character of the line an index lies in.</summary>
-    internal static int StartOfLine(string text, int index) =>
-        text.AsSpan(0, index).LastIndexOfAny('\r', '\n') + 1;
 }

@@ -28,32 +28,28 @@ public sealed class MarkingGuide
 
     private readonly Piece piece;
     private readonly Predictor predictor;
-    private readonly Shelf shelf;
     private readonly Dictionary<(Lamp Lamp, double Lx, double Minutes), GlowBand> glows = [];
     private readonly List<Problem> problems = [];
 
-    private MarkingGuide(Piece piece, Predictor predictor, Shelf shelf) =>
-        (this.piece, this.predictor, this.shelf) = (piece, predictor, shelf);
+    private MarkingGuide(Piece piece, Predictor predictor) =>
+        (this.piece, this.predictor) = (piece, predictor);
 
     /// <summary>Compares a piece with criteria.</summary>
     /// <param name="piece">A piece that <see cref="Predictor.Check"/> gave back.</param>
-    /// <param name="predictor">Who predicts it.</param>
-    /// <param name="shelf">Where the criteria's lamps are looked up.</param>
+    /// <param name="predictor">Who predicts it; the criteria's lamps come from its shelf.</param>
     /// <param name="criteria">In the order wanted; may be empty.</param>
     /// <param name="stop">Ends the work between two criteria.</param>
     public static MarkingGuidance Of(
         Piece piece,
         Predictor predictor,
-        Shelf shelf,
         IReadOnlyList<Criterion> criteria,
         CancellationToken stop = default
     )
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(predictor);
-        ArgumentNullException.ThrowIfNull(shelf);
         ArgumentNullException.ThrowIfNull(criteria);
-        var guide = new MarkingGuide(piece, predictor, shelf);
+        var guide = new MarkingGuide(piece, predictor);
         var compared = ImmutableArray.CreateBuilder<CriterionComparison>(criteria.Count);
         foreach (var criterion in criteria)
         {
@@ -123,7 +119,7 @@ public sealed class MarkingGuide
         {
             return (null, false, MarkingTexts.ChargeNotKnown);
         }
-        var loaded = shelf.Lamp(lampName);
+        var loaded = predictor.Shelf.Lamp(lampName);
         string? fault =
             loaded.NotFound
             ?? (
@@ -173,7 +169,7 @@ public sealed class MarkingGuide
     private ChargeBridge? BridgeOf(GlowBand? room)
     {
         var last = piece.Steps.LastOrDefault(s => s.IsLit);
-        if (room is null || last is null || shelf.Lamp(Daylight).Material is not { } daylight)
+        if (room is null || last is null || predictor.Shelf.Lamp(Daylight).Material is not { } daylight)
         {
             return null;
         }

@@ -6,7 +6,8 @@ namespace GlowMix.Predictions;
 /// <summary>Figures of the lit piece from one run.</summary>
 internal static class LitFigures
 {
-    public static void Set(FigureValues.Builder figures, PieceLight light)
+    /// <returns>Whether the lit Ra is within its method's limit.</returns>
+    public static bool Set(FigureValues.Builder figures, PieceLight light)
     {
         var bare = ColourFigures.Of(light.BareWPerNm);
         var lit = light.Under is null ? bare : ColourFigures.Of(light.LitWPerNm);
@@ -45,5 +46,6 @@ internal static class LitFigures
         figures.Set("lit.blue_absorbed_by_board_percent", 100 * blue?.Board);
         figures.Set("lit.blue_taken_back_by_package_percent", 100 * blue?.Package);
         figures.Set("lit.blue_escaped_percent", 100 * blue?.Escaped);
+        return lit.RaMeaningful;
     }
 }

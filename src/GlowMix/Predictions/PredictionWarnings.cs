@@ -1,6 +1,5 @@
 using System.Globalization;
 using GlowMix.Casting;
-using GlowMix.Colour;
 using GlowMix.Pieces;
 using GlowMix.Spectra;
 
@@ -14,12 +13,7 @@ internal static class PredictionWarnings
     private const double WidthsPerDepth = 4;
     private const int At589Nm = (590 - WavelengthGrid.FirstNm) / WavelengthGrid.StepNm;
 
-    public static IReadOnlyList<Warning> Of(
-        Piece piece,
-        CastingPlan plan,
-        PieceLight light,
-        bool boundsMissing
-    )
+    public static IReadOnlyList<Warning> Of(Piece piece, CastingPlan plan, Run likely, bool boundsMissing)
     {
         var list = new List<Warning>();
         void Say(string code, string? figure, FormattableString text) =>
@@ -52,7 +46,7 @@ internal static class PredictionWarnings
                 $"the band is too narrow: with pigment half or twice as strong the sheet could not be met, and those runs are left out"
             );
         }
-        if (over > 0 && !ColourFigures.Of(light.LitWPerNm).RaMeaningful)
+        if (over > 0 && !likely.RaMeaningful)
         {
             Say(
                 "ra-beyond-method",
@@ -116,7 +110,7 @@ internal static class PredictionWarnings
                 "afterglow.luminance_mcd_m2[10]",
                 $"settling not yet included: grains are taken as evenly spread over each layer"
             );
-            WarnOfCharge(piece, light, Say);
+            WarnOfCharge(piece, likely.Light, Say);
         }
         if (!piece.HasSize)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Afterglow;
 using GlowMix.Casting;
 using GlowMix.Documents;
 using GlowMix.LitState;
@@ -16,7 +17,6 @@ namespace GlowMix.Predictions;
 /// </summary>
 public sealed class Predictor
 {
-    private readonly Shelf shelf;
     private readonly IMaterialSource? files;
     private readonly OpticsShelf optics = new();
     private readonly PigmentSheets sheets;
@@ -27,11 +27,14 @@ public sealed class Predictor
     public Predictor(Shelf shelf, IMaterialSource? files = null)
     {
         ArgumentNullException.ThrowIfNull(shelf);
-        this.shelf = shelf;
+        Shelf = shelf;
         this.files = files;
         sheets = new(shelf, optics);
         ladders = new(sheets);
     }
+
+    /// <summary>Where materials are looked up.</summary>
+    public Shelf Shelf { get; }
 
     /// <summary>Predicts a recipe.</summary>
     /// <param name="document">The recipe; one with errors gives its problems back.</param>
@@ -45,7 +48,7 @@ public sealed class Predictor
     /// <returns>The piece if it can be predicted.</returns>
     public PieceReading Check(RecipeDocument document)
     {
-        var reading = PieceAssembly.Of(document, shelf, files);
+        var reading = PieceAssembly.Of(document, Shelf, files);
         if (reading.Piece is not { } piece)
         {
             return reading;
@@ -60,12 +63,12 @@ public sealed class Predictor
         return new(failed ? null : piece, [.. reading.Problems, .. found]);
     }
 
-    /// <summary>The ladder behind a pigment's sheet, with the band's ends, for those who show where numbers come from.</summary>
+    /// <summary>The ladder behind a pigment's sheet, for those who show where numbers come from.</summary>
     /// <returns>Null, with the problems, if the sheet's sample cannot be put together.</returns>
-    public (LadderView? View, ImmutableArray<Problem> Problems) LadderOf(Pigment pigment)
+    public (LadderFitResult? Fit, ImmutableArray<Problem> Problems) LadderOf(Pigment pigment)
     {
         var (sample, problems) = sheets.SampleOf(pigment);
-        return (sample is null ? null : new(ladders.FitOf(sample, Variation.Likely)), problems);
+        return (sample is null ? null : ladders.FitOf(sample, Variation.Likely), problems);
     }
 
     /// <summary>The prediction of a checked piece, and the runs behind it.</summary>
@@ -90,7 +93,7 @@ public sealed class Predictor
             Title = piece.Recipe.Title ?? "",
             Figures = figures,
             Bands = bands,
-            Warnings = PredictionWarnings.Of(piece, plan, likely.Light, boundsMissing),
+            Warnings = PredictionWarnings.Of(piece, plan, likely, boundsMissing),
             TakenAs = piece.TakenAs,
             Assumptions = CalibrateFirst.Of(piece),
             Spectra = likely.SpectraOf(),
@@ -111,7 +114,7 @@ public sealed class Predictor
                         l.Pigment!.Name,
                         l.DepthMm,
                         l.LoadingPercent,
-                        100 * l.LoadingPercent / (100 - l.LoadingPercent),
+                        PigmentLoading.FromPercentByMass(l.LoadingPercent).GPer100GResin,
                         100 * l.VolumeFraction
                     )),
             ],

@@ -1,5 +1,4 @@
 using GlowMix.Casting;
-using GlowMix.Colour;
 using GlowMix.Pieces;
 using GlowMix.Spectra;
 
@@ -14,7 +13,7 @@ internal sealed class Run
         Variation = variation;
         Glow = glow;
         var figures = new FigureValues.Builder();
-        LitFigures.Set(figures, light);
+        RaMeaningful = LitFigures.Set(figures, light);
         if (glow is not null)
         {
             GlowFigures.Set(figures, glow, light.Piece.LimitMcdPerM2);
@@ -32,7 +31,8 @@ internal sealed class Run
     /// <summary>Figures that every run has: no split by cause, no casting.</summary>
     public FigureValues Figures { get; }
 
-    public bool RaMeaningful => ColourFigures.Of(Light.LitWPerNm).RaMeaningful;
+    /// <summary>Whether the lit Ra is within its method's limit.</summary>
+    public bool RaMeaningful { get; }
 
     public static Run Of(PieceLight light, Variation variation, PieceGlow? glow) =>
         new(light, variation, glow);

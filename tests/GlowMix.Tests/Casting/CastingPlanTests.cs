@@ -1,4 +1,5 @@
 using GlowMix.Casting;
+using GlowMix.Materials;
 
 namespace GlowMix.Tests.Casting;
 
@@ -8,7 +9,7 @@ public class CastingPlanTests
 
     private static readonly CastingResin Epoxy = new(
         1.10,
-        CastingResin.ShareByMass(2, 1),
+        new MixRatio(IsByVolume: false, 2, 1).MassShareOfA(1.14, 0.99),
         new ResinFlow([new(600, 25)], [new(100, 150, 25)], gelTimeMin: 300)
     );
 
@@ -81,7 +82,11 @@ public class CastingPlanTests
     [Fact]
     public void Parts_by_volume_go_through_their_densities() =>
         // 2 · 1.14 / (2 · 1.14 + 0.99) by hand
-        Assert.Equal(0.697248, CastingResin.ShareByVolume(2, 1, 1.14, 0.99), tolerance: 5e-7);
+        Assert.Equal(
+            0.697248,
+            new MixRatio(IsByVolume: true, 2, 1).MassShareOfA(1.14, 0.99),
+            tolerance: 5e-7
+        );
 
     [Theory]
     [InlineData(null, 12.0, 60)]

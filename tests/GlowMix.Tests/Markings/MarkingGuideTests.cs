@@ -248,7 +248,6 @@ public class MarkingGuideTests
             MarkingGuide.Of(
                 piece,
                 TestRecipe.Predictor,
-                Shelf,
                 [Shelf.Criterion("jis9107-ja").Material!],
                 stop.Token
             )
@@ -259,12 +258,7 @@ public class MarkingGuideTests
         GuidedBy(recipe, [.. criteria.Select(name => Shelf.Criterion(name).Material!)]);
 
     private static MarkingGuidance GuidedBy(TestRecipe recipe, params Criterion[] criteria) =>
-        MarkingGuide.Of(
-            TestRecipe.Predictor.Check(recipe.Document).Piece!,
-            TestRecipe.Predictor,
-            Shelf,
-            criteria
-        );
+        MarkingGuide.Of(TestRecipe.Predictor.Check(recipe.Document).Piece!, TestRecipe.Predictor, criteria);
 
     private static (double, double?, double?) Flat(LimitComparison limit) =>
         (limit.Minutes, limit.LeastMcdPerM2, limit.Luminance?.Likely);

@@ -31,7 +31,7 @@ internal readonly struct FrontScale
 
     /// <summary>
     /// Distance from a point as white as the whitest and as bright as the brightest, each in spans of the front (compromise
-    /// programming: Yu 1973, Management Science 19, 936).
+    /// programming: Yu 1973, Management Science 19, 936; from memory, not looked up).
     /// </summary>
     public double FromIdeal(DesignResult result)
     {
