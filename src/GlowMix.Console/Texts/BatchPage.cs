@@ -109,17 +109,24 @@ internal sealed class BatchPage
         var loading = mix.Batch.Layer.Loading;
         var rows = new List<IReadOnlyList<string?>>();
         Add("Part A", mix.Weighed?.PartAG ?? 100 * share, "clean cup, clean stick");
-        if (loading != default)
+        if (mix.PigmentGoesIntoPartA)
         {
+            AddPigment("dry; into A, leave no lump");
+        }
+        Add("Part B", mix.Weighed?.PartBG ?? 100 * (1 - share), "the pot life begins: ___ h ___");
+        if (loading != default && !mix.PigmentGoesIntoPartA)
+        {
+            AddPigment("dry; into A + B, leave no lump");
+        }
+        string planned = mix.Weighed is null ? "g for 100 g" : "planned, g";
+        return new([("", false), (planned, true), ("real, g", true), ("", false)], rows);
+
+        void AddPigment(string note) =>
             Add(
                 PigmentOf(batch.Piece, mix.Batch.Layer),
                 mix.Weighed?.PigmentG ?? loading.GPer100GResin,
-                "dry; into A, leave no lump"
+                note
             );
-        }
-        Add("Part B", mix.Weighed?.PartBG ?? 100 * (1 - share), "the pot life begins: ___ h ___");
-        string planned = mix.Weighed is null ? "g for 100 g" : "planned, g";
-        return new([("", false), (planned, true), ("real, g", true), ("", false)], rows);
 
         void Add(string what, double grams, string note) =>
             rows.Add([$"{rows.Count + 1}. {what}", words.Grams(grams), null, note]);

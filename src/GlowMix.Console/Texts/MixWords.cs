@@ -75,12 +75,12 @@ internal sealed class MixWords(Piece piece, Mixing mixing, double scaleStepG)
     /// <summary>What the scale's step does to the ratio, and to the loading if there is one.</summary>
     public static string Scale(WeighedBatch weighed)
     {
+        string low = Digits.Significant(weighed.LowLoadingPercent, 3);
+        string high = Digits.Significant(weighed.HighLoadingPercent, 3);
         string loading =
-            weighed.PigmentG > 0
-                ? $"; loading {Digits.Significant(weighed.LowLoadingPercent, 3)} to {Digits.Significant(weighed.HighLoadingPercent, 3)} %"
-                : "";
-        return $"A : B within {Digits.Two(weighed.RatioDoubtPercent)} % "
-            + $"({Digits.Plain(WeighedBatch.MostRatioDoubtPercent)} % allowed){loading}";
+            weighed.PigmentG > 0 ? $"; loading {(low == high ? low : $"{low} to {high}")} %" : "";
+        string off = weighed.RatioDoubtPercent < 0.1 ? "0.1" : Digits.Two(weighed.RatioDoubtPercent);
+        return $"A : B within {off} % ({Digits.Plain(WeighedBatch.MostRatioDoubtPercent)} % allowed){loading}";
     }
 
     /// <summary>How long until the next layer, or until it is cured.</summary>

@@ -11,7 +11,7 @@ internal static class PageMarkdown
     public static string Of(IEnumerable<PageBlock> page, bool ascii)
     {
         var text = new StringBuilder();
-        foreach (var block in page)
+        foreach (var block in page.Where(b => b is not PageBlock.Space))
         {
             if (text.Length > 0)
             {

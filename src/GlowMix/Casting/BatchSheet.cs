@@ -19,15 +19,15 @@ public sealed record BatchSheet
         Plan = PieceCasting.PlanOf(piece, pieces);
         Mixing = PieceCasting.MixingOf(piece);
         ScaleStepG = piece.Recipe.Mixing.ScaleStepG ?? AssumedScaleStepG;
-        double heaviestG = PieceCasting.ResinOf(piece).Flow.HeaviestOnSheetG;
+        var resin = PieceCasting.ResinOf(piece);
         var mixes = Plan.Layers.Select(batch => new LayerMix(
             batch,
             batch.Weighed(ScaleStepG),
-            heaviestG,
+            resin,
             piece.VacuumMin
         ));
         Mixes = piece.Recipe.Pour.Face == Face.Down ? [.. mixes.Reverse()] : [.. mixes];
-        Warnings = [.. BatchWarnings.Of(this, heaviestG)];
+        Warnings = [.. BatchWarnings.Of(this, resin.Flow.HeaviestOnSheetG)];
     }
 
     /// <summary>What is poured.</summary>

@@ -36,7 +36,7 @@ internal static class BatchWarnings
                 Add(
                     "no-time-to-degas",
                     layer,
-                    $"{layer}: stirring and vacuum take {sheet.Mixing.StirringMin + sheet.Mixing.VacuumMin:0} min, the pot life is {batch.PotLifeMin:0} min: it sets before it is poured"
+                    $"{layer}: stirring and vacuum take {sheet.Mixing.StirringMin + sheet.Mixing.VacuumMin:0} min, the pot life is {batch.PotLifeMin:0} min; {Cure(sheet.Mixing, batch.PotLifeMin)}"
                 );
             }
             WarnOfDepth(layer, DeepestMm(sheet, batch));
@@ -106,6 +106,18 @@ internal static class BatchWarnings
                 );
             }
         }
+    }
+
+    /// <summary>What to do where stirring and vacuum take longer than the pot life.</summary>
+    public static string Cure(Mixing mixing, double potLifeMin)
+    {
+        double leftMin = Math.Floor(potLifeMin - mixing.StirringMin);
+        return leftMin >= 1
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"shorten the vacuum to less than {leftMin:0} min, or take a slower resin"
+            )
+            : "take a slower resin";
     }
 
     // The top layer evens out a channel that does not lie level.

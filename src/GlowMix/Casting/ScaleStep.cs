@@ -16,9 +16,6 @@ internal readonly record struct ScaleStep
     /// <summary>The nearest mass it can show, g; of two as near the heavier.</summary>
     public double NearestG(double massG) => OfSteps(Math.Floor((massG / G) + 0.5 + SlackSteps));
 
-    /// <summary>The nearest mass that is not more, g.</summary>
-    public double BelowG(double massG) => OfSteps(Math.Floor((massG / G) + SlackSteps));
-
     // Divided where the step is 1/n, so that 0.1 g gives 12.3 and not 12.3000000000000007.
     private double OfSteps(double steps)
     {

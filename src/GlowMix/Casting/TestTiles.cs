@@ -107,32 +107,36 @@ public sealed record TestTiles
     {
         double partAG = tiles.Sum(t => t.PartAG!.Value);
         double partBG = tiles.Sum(t => t.PartBG!.Value);
-        double neededG = partAG + partBG;
-        double moreThanNeeded = MoreThanNeeded(tiles, partAG, partBG);
-        var parts = new WeighedBatch(moreThanNeeded * partAG, moreThanNeeded * partBG, 0, ScaleStepG);
-        var scale = new ScaleStep(ScaleStepG);
+        double more = MoreThanNeeded(tiles, partAG, partBG);
+        ImmutableArray<TileCup> cups = [.. tiles.Select(tile => CupOf(tile, more))];
+        // A step over for each part, so that rounding leaves enough for the last cup.
+        double ratio = partAG / partBG;
+        double mixG = cups.Sum(c => c.ResinG) + (ScaleStepG * (1 + Math.Max(ratio, 1 / ratio)));
+        var parts = new WeighedBatch(mixG * ratio / (1 + ratio), mixG / (1 + ratio), 0, ScaleStepG);
         double potLifeMin = PieceCasting.ResinOf(Piece).Flow.PotLifeMin(parts.MixG, Mixing.TemperatureC);
         return new()
         {
             Layer = tiles[1].Layer,
             Parts = parts,
-            NeededG = neededG,
-            Cups =
-            [
-                .. tiles.Select(tile =>
-                {
-                    double cupG = scale.BelowG(parts.MixG * tile.ResinG!.Value / neededG);
-                    return new TileCup(
-                        tile,
-                        cupG,
-                        scale.NearestG(cupG * tile.Layer.Loading.GPer100GResin / 100)
-                    );
-                }),
-            ],
-            MixVolumeMl = moreThanNeeded * tiles.Sum(t => t.MixVolumeMl!.Value),
+            NeededG = partAG + partBG,
+            Cups = cups,
+            MixVolumeMl = more * tiles.Sum(t => t.MixVolumeMl!.Value),
             PotLifeMin = potLifeMin,
             DegasWindowMin = potLifeMin - (2 * Mixing.StirringMin) - Mixing.VacuumMin,
         };
+    }
+
+    // The pigment, of which there is less, in whole steps, and the resin after it: the loading is then off by little.
+    private TileCup CupOf(LayerBatch tile, double more)
+    {
+        var scale = new ScaleStep(ScaleStepG);
+        double pigmentG = scale.NearestG(more * tile.PigmentG!.Value);
+        double perResin = tile.Layer.Loading.GPer100GResin / 100;
+        return new(
+            tile,
+            scale.NearestG(perResin is > 0 and < 1 ? pigmentG / perResin : more * tile.ResinG!.Value),
+            perResin >= 1 ? scale.NearestG(scale.NearestG(more * tile.ResinG!.Value) * perResin) : pigmentG
+        );
     }
 
     // Tiles are small: where the scale's step is too coarse for them more is mixed than they take.

@@ -29,7 +29,7 @@ internal static class TileWarnings
                     "no-time-to-degas",
                     layer,
                     Say(
-                        $"{layer}: stirring twice and vacuum take {mix.PotLifeMin - mix.DegasWindowMin:0} min, the pot life is {mix.PotLifeMin:0} min: mix one tile at a time"
+                        $"{layer}: stirring twice and vacuum take {mix.PotLifeMin - mix.DegasWindowMin:0} min, the pot life is {mix.PotLifeMin:0} min: {BatchWarnings.Cure(tiles.Mixing with { StirringMin = 2 * tiles.Mixing.StirringMin }, mix.PotLifeMin)}"
                     )
                 );
             }

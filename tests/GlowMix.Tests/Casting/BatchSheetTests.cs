@@ -41,6 +41,22 @@ public class BatchSheetTests
         Assert.Null(open.LeastVesselMl);
     }
 
+    [Theory] // φ in part A alone, by hand: grains 0.072 beside 2/3 of 0.928; 0.295 beside 2/3 of 0.705: 0.39; 0.419: 0.52
+    [InlineData(20, true)]
+    [InlineData(57.5, true)]
+    [InlineData(70, false)]
+    public void Pigment_goes_into_part_A_unless_that_alone_would_be_a_paste(double percent, bool intoA)
+    {
+        var sheet = BatchSheet.Of(
+            SamplePieces.With(
+                "loading_percent: 20",
+                FormattableString.Invariant($"loading_percent: {percent}")
+            )
+        );
+        Assert.Equal(intoA, sheet.Mixes[0].PigmentGoesIntoPartA);
+        Assert.False(sheet.Mixes[1].PigmentGoesIntoPartA);
+    }
+
     [Fact]
     public void What_lies_on_its_face_is_poured_face_first()
     {

@@ -13,7 +13,7 @@ public class TestTilesTests
         Assert.Equal([10, 20, 30], loadings.Select(l => Math.Round(l, 9)));
         Assert.All(
             glow.Cups.Zip(loadings),
-            cup => Assert.Equal(cup.Second, cup.First.LoadingPercent, tolerance: 0.3)
+            cup => Assert.Equal(cup.Second, cup.First.LoadingPercent, tolerance: 0.06)
         );
         Assert.Equal(0, tiles.Mixes[1].Cups.Sum(c => c.PigmentG));
     }
@@ -37,9 +37,24 @@ public class TestTilesTests
         // 0.0331925, 0.0717080 and 0.1169383 (10, 20 and 30 % by mass): resin 1.1 · 1.927178 · (3 − 0.2218388) = 5.889412 g.
         var glow = TestTiles.Of(SamplePieces.With("scale_step_g: 0.01", "scale_step_g: 0.001")).Mixes[0];
         Assert.Equal(5.889412, glow.NeededG, tolerance: 1e-6);
-        Assert.Equal((3.926, 1.963), (glow.Parts.PartAG, glow.Parts.PartBG));
-        Assert.InRange(glow.Cups.Sum(c => c.ResinG), 5.889 - 0.003, 5.889);
+        double inCups = glow.Cups.Sum(c => c.ResinG);
+        Assert.InRange(inCups, 5.889 - 0.009, 5.889 + 0.009); // half a step of pigment is up to 4.5 of resin
+        Assert.InRange(glow.Parts.MixG, inCups, inCups + 0.006);
+        Assert.Equal(2, glow.Parts.PartAG / glow.Parts.PartBG, tolerance: 1e-9);
         Assert.Equal(5.781534, glow.MixVolumeMl, tolerance: 1e-6);
+    }
+
+    [Fact]
+    public void More_pigment_than_resin_is_weighed_after_the_resin()
+    {
+        var cups = TestTiles
+            .Of(SamplePieces.With("loading_percent: 20", "loading_percent: 52"))
+            .Mixes[0]
+            .Cups;
+        Assert.All(
+            cups,
+            cup => Assert.Equal(cup.Batch.Layer.Loading.PercentByMass, cup.LoadingPercent, tolerance: 0.1)
+        );
     }
 
     [Fact]
@@ -61,7 +76,11 @@ public class TestTilesTests
         Assert.All(tiles.Mixes, mix => Assert.False(mix.Parts.IsTooSmall));
         Assert.All(tiles.Mixes, mix => Assert.True(mix.Parts.MixG > mix.NeededG));
         Assert.All(tiles.Mixes[0].Cups, cup => Assert.True(cup.PigmentG >= 9 * stepG));
-        Assert.Equal([10, 20, 30], tiles.Mixes[0].Cups.Select(c => Math.Round(c.LoadingPercent)));
+        Assert.All(
+            tiles.Mixes[0].Cups,
+            cup => Assert.Equal(cup.Batch.Layer.Loading.PercentByMass, cup.LoadingPercent, tolerance: 0.25)
+        );
+        Assert.All(tiles.Mixes, mix => Assert.True(mix.Parts.MixG >= mix.Cups.Sum(c => c.ResinG)));
     }
 
     [Theory]
