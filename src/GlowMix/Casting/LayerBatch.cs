@@ -5,6 +5,8 @@ namespace GlowMix.Casting;
 /// <summary>What to weigh for one layer, and how its mix flows and settles. Immutable; masses are null where a size of the pour is not known.</summary>
 public sealed record LayerBatch
 {
+    private const double LeastFallOfDepth = 0.01;
+
     /// <summary>The layer.</summary>
     public required CastingLayer Layer { get; init; }
 
@@ -58,6 +60,16 @@ public sealed record LayerBatch
 
     /// <summary>Cost of resin and pigment, waste included; null where a price or a size is not known.</summary>
     public double? Cost { get; init; }
+
+    /// <summary>
+    /// Whether grains move measurably: the coarsest class falls by 1 % of the depth or more, and the mix is not as dense as a bed
+    /// to begin with.
+    /// </summary>
+    public bool Settles =>
+        Layer.Pigment is { } pigment
+        && VolumeFraction > 0
+        && VolumeFraction < pigment.Packing.BedFraction
+        && ClassFallsMm[^1] >= LeastFallOfDepth * Layer.DepthMm;
 
     /// <summary>The layer as it gels; null for a clear layer.</summary>
     public SettledProfile? Settled() =>

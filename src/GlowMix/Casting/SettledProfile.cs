@@ -14,7 +14,19 @@ public sealed class SettledProfile
     // Thinner than any grain: such a slice is joined to its neighbour.
     private const double ThinnestMm = 0.001;
 
-    private SettledProfile(ImmutableArray<SettledSublayer> fromTheBedUp) => FromTheBedUp = fromTheBedUp;
+    // Grains whose height is kept to a thousandth of the depth are where they are, for all that light sees of them. Where there
+    // is much pigment light falls off steeply, and no more of it may move than of this much, mm of solid pigment.
+    private const double LeastShiftOfDepth = 1e-3;
+    private const double MuchPigmentMm = 0.25;
+
+    private SettledProfile(double bedMm, ImmutableArray<SettledSublayer> fromTheBedUp)
+    {
+        BedMm = bedMm;
+        FromTheBedUp = fromTheBedUp;
+    }
+
+    /// <summary>Thickness of the bed, mm; 0 where nothing has landed.</summary>
+    public double BedMm { get; }
 
     /// <summary>The slices in order of height while the resin gelled, at most seven.</summary>
     public ImmutableArray<SettledSublayer> FromTheBedUp { get; }
@@ -23,6 +35,28 @@ public sealed class SettledProfile
     /// <param name="isFaceUp">Whether the viewer's side was up while the resin gelled: then the bed is at the board's side.</param>
     public ImmutableArray<SettledSublayer> FromTheBoardUp(bool isFaceUp) =>
         isFaceUp ? FromTheBedUp : [.. FromTheBedUp.Reverse()];
+
+    /// <summary>With neighbours joined that hardly differ: where that moves the grains, on average, by less than 0.1 % of the depth.</summary>
+    public SettledProfile Coarsened()
+    {
+        double depthMm = FromTheBedUp.Sum(slice => slice.ThicknessMm);
+        double pigmentMm = Math.Min(
+            FromTheBedUp.Sum(slice => slice.VolumeFraction * slice.ThicknessMm),
+            MuchPigmentMm
+        );
+        var slices = FromTheBedUp.ToList();
+        while (slices.Count > 1)
+        {
+            int lower = Enumerable.Range(0, slices.Count - 1).MinBy(i => MovedMm2(slices[i], slices[i + 1]));
+            if (MovedMm2(slices[lower], slices[lower + 1]) > LeastShiftOfDepth * depthMm * pigmentMm)
+            {
+                break;
+            }
+            slices[lower] = Join(slices[lower], slices[lower + 1]);
+            slices.RemoveAt(lower + 1);
+        }
+        return new(BedMm, [.. slices]);
+    }
 
     /// <summary>Settles a layer.</summary>
     /// <param name="depthMm">Depth of the layer, mm.</param>
@@ -52,15 +86,15 @@ public sealed class SettledProfile
         double each = volumeFraction / GrainClasses.Count;
         if (volumeFraction >= bedFraction || falls[^1] == 0)
         {
-            return new([new(depthMm, [.. Enumerable.Repeat(each, GrainClasses.Count)])]);
+            return new(0, [new(depthMm, [.. Enumerable.Repeat(each, GrainClasses.Count)])]);
         }
-        double bedMm = BedMm(depthMm, each, falls, bedFraction);
-        return new(Joined(Slices(depthMm, each, falls, bedMm)));
+        double bedMm = BedOf(depthMm, each, falls, bedFraction);
+        return new(bedMm, Joined(Slices(depthMm, each, falls, bedMm)));
     }
 
     // The bed holds what has left the slices above: bedFraction · bed = Σ each · min(depth, fall + bed), straight between the
     // heights at which a further class has come to lie in the bed altogether.
-    private static double BedMm(double depthMm, double each, double[] falls, double bedFraction)
+    private static double BedOf(double depthMm, double each, double[] falls, double bedFraction)
     {
         for (int whole = 0; whole <= falls.Length; whole++)
         {
@@ -122,6 +156,13 @@ public sealed class SettledProfile
         }
         return [.. slices];
     }
+
+    // Pigment that joining moves, mm of it, times the way it goes: from one slice evenly to both is half of both.
+    private static double MovedMm2(SettledSublayer a, SettledSublayer b) =>
+        a.ClassFractions.Zip(b.ClassFractions, (ofA, ofB) => Math.Abs(ofA - ofB)).Sum()
+        * a.ThicknessMm
+        * b.ThicknessMm
+        / 2;
 
     private static SettledSublayer Join(SettledSublayer a, SettledSublayer b)
     {

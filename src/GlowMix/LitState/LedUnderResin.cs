@@ -9,15 +9,24 @@ namespace GlowMix.LitState;
 /// </summary>
 public sealed class LedUnderResin
 {
-    private LedUnderResin(Spectrum[] upward, Spectrum escapedWPerNm, BlueBudget? budget)
+    private LedUnderResin(
+        Spectrum upwardWPerNm,
+        Spectrum besidePackagesWPerNm,
+        Spectrum escapedWPerNm,
+        BlueBudget? budget
+    )
     {
-        UpwardWPerNm = upward[0] + upward[1] + upward[2];
+        UpwardWPerNm = upwardWPerNm;
+        BesidePackagesWPerNm = besidePackagesWPerNm;
         EscapedWPerNm = escapedWPerNm;
         Budget = budget;
     }
 
     /// <summary>All light that leaves board and packages upwards, W/nm: the source that the pour sees at its floor.</summary>
     public Spectrum UpwardWPerNm { get; }
+
+    /// <summary>What of it comes down again beside the packages, at the height of their tops, W/nm.</summary>
+    public Spectrum BesidePackagesWPerNm { get; }
 
     /// <summary>What of it leaves the piece, W/nm.</summary>
     public Spectrum EscapedWPerNm { get; }
@@ -32,7 +41,7 @@ public sealed class LedUnderResin
     /// <param name="landsOnPackage">Share of the light from above that lands on packages, 0 to 1.</param>
     /// <remarks>
     /// D_j = 1 − B (w M_jj + (1 − w) ρ), u_j = (s_j + c_j p_j) / D_j, c_i = w Σ_{j≠i} M_ij ∫ B u_j dλ, with B the share of a
-    /// unit floor source that the pour sends back down.
+    /// unit floor source that the pour sends back down, and ρ that of the board with what lies on it between the packages.
     /// </remarks>
     public static LedUnderResin Of(
         LedBands led,
@@ -46,6 +55,7 @@ public sealed class LedUnderResin
         ArgumentNullException.ThrowIfNull(boardReflectance);
         var response =
             pour.OverPackages ?? throw new ArgumentException("The packages stay in air.", nameof(pour));
+        var beside = BetweenPackages.Of(pour, boardReflectance);
         double w = landsOnPackage;
         var first = FirstPass.Of(led, pour.Stack.Resin.Index);
         var upward = new Spectrum[LedBands.Count];
@@ -61,35 +71,42 @@ public sealed class LedUnderResin
             var shape = led.Shapes[j];
             upward[j] = Spectrum.FromIndex(i =>
                 (first[j][i] + (fed * shape[i]))
-                / (1 - (response.Floor[i] * ((w * unchanged) + ((1 - w) * boardReflectance[i]))))
+                / (1 - (response.Floor[i] * ((w * unchanged) + ((1 - w) * beside.SentBack[i]))))
             );
             returnedW[j] = Total(upward[j], response.Floor);
         }
 
         var die = upward[LedBands.Die];
         double sent = first[LedBands.Die].IntegralOverNm();
-        double board = 0;
-        for (int i = 0; i < WavelengthGrid.Count; i++)
+        double Beside(Spectrum share)
         {
-            board += (1 - boardReflectance[i]) * response.Floor[i] * die[i];
+            double sum = 0;
+            for (int i = 0; i < WavelengthGrid.Count; i++)
+            {
+                sum += share[i] * response.Floor[i] * die[i];
+            }
+            return (1 - w) * sum * WavelengthGrid.StepNm;
         }
         BlueBudget? budget =
             sent > 0
                 ? new BlueBudget(
                     Escaped: Total(die, response.Escaped) / sent,
-                    Pigment: Total(die, response.Pigment) / sent,
-                    Resin: Total(die, response.Resin) / sent,
-                    Board: (1 - w) * board * WavelengthGrid.StepNm / sent,
+                    Pigment: (Total(die, response.Pigment) + Beside(beside.Pigment)) / sent,
+                    Resin: (Total(die, response.Resin) + Beside(beside.Resin)) / sent,
+                    Board: Beside(beside.Board) / sent,
                     Package: w
                         * (1 - led.Returned[LedBands.Die, LedBands.Die])
                         * returnedW[LedBands.Die]
                         / sent
                 )
                 : null;
-        var escaped = Spectrum.FromIndex(i =>
-            response.Escaped[i] * (upward[0][i] + upward[1][i] + upward[2][i])
+        var all = upward[0] + upward[1] + upward[2];
+        return new LedUnderResin(
+            all,
+            Spectrum.FromIndex(i => (1 - w) * response.Floor[i] * all[i]),
+            Spectrum.FromIndex(i => response.Escaped[i] * all[i]),
+            budget
         );
-        return new LedUnderResin(upward, escaped, budget);
     }
 
     private static double Total(Spectrum wPerNm, double[] shares)

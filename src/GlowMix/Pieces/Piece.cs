@@ -49,6 +49,12 @@ public sealed record Piece
     /// <summary>The user's visibility limit, mcd/m².</summary>
     public required double LimitMcdPerM2 { get; init; }
 
+    /// <summary>Whether the viewer's side is up while the resin gels: grains then sink to the board.</summary>
+    public required bool IsFaceUp { get; init; }
+
+    /// <summary>False takes grains as staying where they were poured: quicker, for a search.</summary>
+    public bool IsSettled { get; init; } = true;
+
     /// <summary>Temperature while mixing and pouring, °C.</summary>
     public required double MixingTemperatureC { get; init; }
 

@@ -75,6 +75,7 @@ public sealed class PieceAssembly
         var layers = recipe.Layers.Select(layer => LayerOf(layer, resin)).ToImmutableArray();
         bool glows = layers.Any(l => l?.HasPigment == true);
         var steps = StepsOf(glows);
+        Note(glows && recipe.Pour.Face is null, "face up while it gels");
         Note(glows && recipe.Darkness.LimitMcdPerM2 is null, "limit 0.3 mcd/m²");
         Note(
             recipe.Mixing.TemperatureC is null,
@@ -109,6 +110,7 @@ public sealed class PieceAssembly
                 LengthMm = recipe.Pour.LengthMm,
                 WidthMm = recipe.Pour.WidthMm,
                 Layers = [.. layers.Select(l => l!)],
+                IsFaceUp = recipe.Pour.Face != Face.Down,
                 Start = recipe.Charge.Start ?? ChargeStart.Empty,
                 Steps = steps.Value,
                 DarknessTemperatureC = recipe.Darkness.TemperatureC ?? DefaultTemperatureC,

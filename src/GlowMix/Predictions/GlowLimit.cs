@@ -12,8 +12,8 @@ internal static class GlowLimit
     /// <summary>One reason in a few words, the heaviest; null without pigment.</summary>
     /// <remarks>
     /// Too short a charge comes first, since it is mended for nothing. Else each lack is weighed by the factor of filled traps
-    /// that would be won without it: light between the packages, as much light everywhere as where it is brightest,
-    /// stronger light there. If none is worth the trouble, only more pigment helps.
+    /// that would be won without it: as much light everywhere as where it is brightest, stronger light there. If none is worth
+    /// the trouble, only more pigment helps.
     /// </remarks>
     public static string? InWords(Piece piece, PieceGlow? glow)
     {
@@ -32,20 +32,12 @@ internal static class GlowLimit
             return Say($"the charge of {last.Words}; {TwoDigits(needed)} min would bring 90 % of all it can");
         }
         TrapFilling[] all = [.. glow.Fillings];
-        TrapFilling[] above = [.. all.Where(f => f.OverPackages)];
-        double filledAbove = above.Length > 0 ? Mean(above) : filled;
         double most = all.Max(f => f.FilledPercent);
-        double least = (above.Length > 0 ? above : all).Min(f => f.FilledPercent);
+        double least = all.Min(f => f.FilledPercent);
         (double Factor, string Words)[] lacks =
         [
             (
-                filledAbove / filled,
-                Say(
-                    $"reach, for LED light is not counted between the packages; above them {filledAbove:0} % of the traps are filled"
-                )
-            ),
-            (
-                most / filledAbove,
+                most / filled,
                 Say(
                     $"shade; {most:0} % of the traps are filled where it is brightest, {least:0} % where it is darkest"
                 )
@@ -62,9 +54,6 @@ internal static class GlowLimit
             ? heaviest.Words
             : Say($"the amount of pigment; {filled:0} % of its traps are filled");
     }
-
-    private static double Mean(TrapFilling[] fillings) =>
-        fillings.Sum(f => f.TrapsPerMm2 * f.FilledPercent) / fillings.Sum(f => f.TrapsPerMm2);
 
     private static string TwoDigits(double minutes)
     {

@@ -57,19 +57,8 @@ internal sealed class PieceGlow
             p.Cells.Select(
                 (cell, i) =>
                     new TrapFilling(
-                        light.Pour.Cells[cell].OverPackages,
-                        light.PigmentMm(cell) * p.Ladder.CapacityPerMm3,
                         p.Traps.CapacityFilledPercentAt(i),
-                        100
-                            / (
-                                1
-                                + light
-                                    .Piece
-                                    .Layers[light.Pour.Cells[cell].Layer]
-                                    .Pigment!
-                                    .TrapEmptyingByLight
-                                    .Value
-                            )
+                        100 / (1 + light.PigmentOf(cell).TrapEmptyingByLight.Value)
                     )
             )
         );
@@ -88,7 +77,7 @@ internal sealed class PieceGlow
             [
                 .. Enumerable
                     .Range(0, light.Pour.Cells.Count)
-                    .GroupBy(c => light.Piece.Layers[light.Pour.Cells[c].Layer].Pigment!)
+                    .GroupBy(light.PigmentOf)
                     .Select(group =>
                     {
                         int[] cells = [.. group];

@@ -9,7 +9,14 @@ namespace GlowMix.Predictions;
 /// <summary>A piece solved for light: lit, and ready for any charge and for its glow. Powers are of one package.</summary>
 internal sealed class PieceLight
 {
-    private PieceLight(Piece piece, PourOptics pour, LedBands led, LedUnderResin? under, Spectrum darkFloor)
+    private PieceLight(
+        Piece piece,
+        PourOptics pour,
+        LedBands led,
+        LedUnderResin? under,
+        Spectrum board,
+        Spectrum darkFloor
+    )
     {
         Piece = piece;
         Pour = pour;
@@ -18,7 +25,7 @@ internal sealed class PieceLight
         DarkFloor = darkFloor;
         LedAbsorbedPerSMm3 = under is null
             ? new double[pour.Cells.Count]
-            : PigmentExcitation.FromLeds(pour, 1 / piece.AreaPerPackageMm2 * under.UpwardWPerNm);
+            : AbsorbedOfLeds(pour, under, board, piece.AreaPerPackageMm2);
         Glow = pour.Cells.Count > 0 ? GlowEscape.Of(pour, darkFloor) : null;
         PigmentWPerNm = Glow is null || under is null ? Spectrum.Zero : PigmentLight();
         LitWPerNm = under is null ? BareWPerNm : under.EscapedWPerNm + PigmentWPerNm;
@@ -51,6 +58,21 @@ internal sealed class PieceLight
     public double PigmentMm(int cell) =>
         Pour.Cells[cell].WidthMm * Pour.Stack.Layers[Pour.Cells[cell].Layer].VolumeFraction;
 
+    /// <summary>The pigment of the layer that a cell lies in.</summary>
+    public Pigment PigmentOf(int cell)
+    {
+        // By height: a layer whose grains have settled is several in the stack.
+        double middleMm = (Pour.Cells[cell].FromMm + Pour.Cells[cell].ToMm) / 2;
+        double topMm = 0;
+        return Piece
+            .Layers.First(layer =>
+            {
+                topMm += layer.DepthMm;
+                return middleMm < topMm;
+            })
+            .Pigment!;
+    }
+
     public double YieldOf(int cell) => Pour.Stack.Layers[Pour.Cells[cell].Layer].Yield;
 
     public static PieceLight Of(Piece piece, OpticsShelf optics, double absorptionFactor) =>
@@ -71,14 +93,14 @@ internal sealed class PieceLight
         {
             under = LedUnderResin.Of(led, pour, board, LandsOnPackage(piece, stack));
         }
-        return new(piece, pour, led, under, DarkFloorOf(piece, board));
+        return new(piece, pour, led, under, board, DarkFloorOf(piece, board));
     }
 
     /// <summary>A piece's layers as light meets them.</summary>
     public static PourStack StackOf(Piece piece, OpticsShelf optics, double absorptionFactor) =>
         new(
             optics.Of(piece.Resin),
-            [.. piece.Layers.Select(layer => LayerOf(layer, piece.Resin, optics, absorptionFactor))],
+            [.. GelledLayers.Of(piece, optics, absorptionFactor)],
             piece.Led.PackageHeightMm.Value
         );
 
@@ -90,28 +112,6 @@ internal sealed class PieceLight
             [.. piece.Led.BandWattsAtRated.Select(w => w * ratio)],
             piece.Led.ReturnMatrix.Value.ToArray(),
             piece.Led.WindowRadiusMm.Value
-        );
-    }
-
-    private static PourLayer LayerOf(
-        PieceLayer layer,
-        Resin resin,
-        OpticsShelf optics,
-        double absorptionFactor
-    )
-    {
-        if (!layer.HasPigment)
-        {
-            return PourLayer.Clear(layer.DepthMm);
-        }
-        var pigment = layer.Pigment!;
-        var grains = optics.GrainsOf(pigment, resin, layer.GrainMedianUm, layer.GrainGsd).Whole;
-        return new(
-            layer.DepthMm,
-            layer.VolumeFraction,
-            absorptionFactor == 1 ? grains : grains.WithAbsorptionScaled(absorptionFactor),
-            pigment.EmissionPerNm,
-            pigment.YieldAt(layer.GrainMedianUm)
         );
     }
 
@@ -144,6 +144,21 @@ internal sealed class PieceLight
             return ((1 - windows) * board[i]) + (windows * unchanged);
         });
     }
+
+    private static double[] AbsorbedOfLeds(
+        PourOptics pour,
+        LedUnderResin under,
+        Spectrum board,
+        double areaMm2
+    ) =>
+        [
+            .. PigmentExcitation
+                .FromLeds(pour, 1 / areaMm2 * under.UpwardWPerNm)
+                .Zip(
+                    PigmentExcitation.BetweenPackages(pour, 1 / areaMm2 * under.BesidePackagesWPerNm, board),
+                    (over, between) => over + between
+                ),
+        ];
 
     /// <summary>Lit, traps are in balance: every photon absorbed is emitted, times the yield.</summary>
     private Spectrum PigmentLight()

@@ -105,11 +105,7 @@ internal static class PredictionWarnings
         }
         if (glows)
         {
-            Say(
-                "settling-not-included",
-                "afterglow.luminance_mcd_m2[10]",
-                $"settling not yet included: grains are taken as evenly spread over each layer"
-            );
+            SettledWarnings.Add(piece, plan, Say);
             WarnOfCharge(piece, likely.Light, Say);
         }
         if (!piece.HasSize)
@@ -160,7 +156,7 @@ internal static class PredictionWarnings
             say(
                 "between-packages",
                 "afterglow.capacity_filled_bottom_percent",
-                $"pigment between the packages counts as not lit by them; a low estimate"
+                $"pigment between the packages is lit only from above; by what comes down beside them, evenly, and nothing from their sides"
             );
         }
     }

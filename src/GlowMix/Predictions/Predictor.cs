@@ -38,10 +38,14 @@ public sealed class Predictor
 
     /// <summary>Predicts a recipe.</summary>
     /// <param name="document">The recipe; one with errors gives its problems back.</param>
-    public PredictionOutcome Predict(RecipeDocument document)
+    /// <param name="isSettled">False takes grains as staying where they were poured, to see what settling does.</param>
+    public PredictionOutcome Predict(RecipeDocument document, bool isSettled = true)
     {
         var (piece, problems) = Check(document);
-        return new(piece is null ? null : Foretell(piece, bounded: true).Prediction, problems);
+        return new(
+            piece is null ? null : Foretell(piece with { IsSettled = isSettled }, bounded: true).Prediction,
+            problems
+        );
     }
 
     /// <summary>All problems of a recipe and of the materials it names, without predicting it.</summary>

@@ -65,6 +65,52 @@ public class SettledProfileTests
     }
 
     [Fact]
+    public void Coarsened_it_keeps_each_class_and_hardly_moves_it()
+    {
+        var random = new Random(21);
+        for (int trial = 0; trial < 500; trial++)
+        {
+            double depth = 0.2 + (10 * random.NextDouble());
+            double fraction = 0.4 * random.NextDouble();
+            double scale = depth * Math.Pow(10, (3 * random.NextDouble()) - 2);
+            double[] falls = [.. Enumerable.Range(0, 5).Select(_ => scale * random.NextDouble()).Order()];
+            var fine = SettledProfile.Of(depth, fraction, falls, 0.486);
+            var coarse = fine.Coarsened();
+            Assert.InRange(coarse.FromTheBedUp.Length, 1, fine.FromTheBedUp.Length);
+            Assert.Equal(fine.BedMm, coarse.BedMm);
+            Assert.Equal(depth, coarse.FromTheBedUp.Sum(s => s.ThicknessMm), tolerance: 1e-12 * depth);
+            for (int i = 0; i < GrainClasses.Count; i++)
+            {
+                double kept = coarse.FromTheBedUp.Sum(s => s.ThicknessMm * s.ClassFractions[i]);
+                Assert.Equal(fraction / 5 * depth, kept, tolerance: 1e-12 * depth);
+            }
+            // Up to six joints of a thousandth each.
+            Assert.InRange(MeanHeightMm(coarse) - MeanHeightMm(fine), -0.006 * depth, 0.006 * depth);
+        }
+    }
+
+    [Fact]
+    public void The_bed_is_told_and_is_nothing_where_nothing_falls()
+    {
+        Assert.Equal(0.4, SettledProfile.Of(3, 0.06, [9, 9, 9, 9, 9], 0.45).BedMm, tolerance: 1e-12);
+        Assert.Equal(0, SettledProfile.Of(3, 0.06, [0, 0, 0, 0, 0], 0.45).BedMm);
+    }
+
+    private static double MeanHeightMm(SettledProfile profile)
+    {
+        double fromMm = 0;
+        double moment = 0;
+        double all = 0;
+        foreach (var s in profile.FromTheBedUp)
+        {
+            moment += s.VolumeFraction * s.ThicknessMm * (fromMm + (s.ThicknessMm / 2));
+            all += s.VolumeFraction * s.ThicknessMm;
+            fromMm += s.ThicknessMm;
+        }
+        return moment / all;
+    }
+
+    [Fact]
     public void More_fall_never_leaves_more_pigment_on_top()
     {
         double last = double.PositiveInfinity;

@@ -25,8 +25,15 @@ public class GlowLimitTests
         Starts("shade", OverPackages with { Layers = TestRecipe.Glow(20, 40) });
 
     [Fact]
-    public void Pigment_between_the_packages_is_out_of_reach_of_their_light() =>
-        Starts("reach", OverPackages with { Led = "warm-white-3000", Layers = TestRecipe.Glow(1, 10) });
+    public void Pigment_between_the_packages_gets_what_comes_down_beside_them() =>
+        Starts(
+            "the amount of pigment",
+            OverPackages with
+            {
+                Led = "warm-white-3000",
+                Layers = TestRecipe.Glow(1, 10),
+            }
+        );
 
     [Fact]
     public void A_thin_pour_over_bright_LEDs_wants_more_pigment() =>

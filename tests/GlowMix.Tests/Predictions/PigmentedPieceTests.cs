@@ -89,11 +89,18 @@ public class PigmentedPieceTests
     public void A_layer_poured_in_two_is_the_same_piece()
     {
         string steps = TestRecipe.OwnLeds(480) + TestRecipe.Lamp("daylight-d65", 300, 5);
-        var whole = new TestRecipe { Layers = TestRecipe.Glow(2.5, 20), Steps = steps }.Figures;
+        // Evenly spread: poured in two, each part settles for itself.
+        var whole = new TestRecipe
+        {
+            Layers = TestRecipe.Glow(2.5, 20),
+            Steps = steps,
+            IsSettled = false,
+        }.Figures;
         var inTwo = new TestRecipe
         {
             Layers = TestRecipe.Glow(1.1, 20) + TestRecipe.Glow(1.4, 20),
             Steps = steps,
+            IsSettled = false,
         }.Figures;
         Assert.All(
             // The lowest and topmost cells are thinner in thinner layers, and what fills them is told of the cell.

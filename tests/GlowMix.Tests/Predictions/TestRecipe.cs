@@ -33,10 +33,15 @@ internal sealed record TestRecipe
                 .Replace("0.086351", "0", StringComparison.Ordinal)
                 .Replace("0.372463", "0.458814", StringComparison.Ordinal)
         ),
-        ("materials/pigments/green-twin.yaml", Shipped("pigments/green-aluminate"))
+        ("materials/pigments/green-twin.yaml", Shipped("pigments/green-aluminate")),
+        Thicker(1),
+        Thicker(3),
+        Thicker(10),
+        Thicker(30),
+        Thicker(300)
     );
 
-    private static readonly ConcurrentDictionary<string, Lazy<Prediction>> Known = new();
+    private static readonly ConcurrentDictionary<(string, bool), Lazy<Prediction>> Known = new();
 
     /// <summary>One for all tests: grains and ladders are worked out once.</summary>
     public static Predictor Predictor { get; } = Fresh();
@@ -66,6 +71,12 @@ internal sealed record TestRecipe
 
     public double LimitMcdM2 { get; init; } = 0.3;
 
+    /// <summary>False predicts grains as evenly spread.</summary>
+    public bool IsSettled { get; init; } = true;
+
+    /// <summary>Viewer's side while the resin gels.</summary>
+    public string Face { get; init; } = "up";
+
     public string Text =>
         Invariant(
             $"""
@@ -77,7 +88,9 @@ internal sealed record TestRecipe
               material: {Board}
             {(
                 HasSize
-                    ? Invariant($"pour:\n  length_mm: 100\n  width_mm: {WindowMm2 / WindowShare:0.######}\n")
+                    ? Invariant(
+                        $"pour:\n  length_mm: 100\n  width_mm: {WindowMm2 / WindowShare:0.######}\n  face: {Face}\n"
+                    )
                     : ""
             )}layers:
             {Layers}{(Steps.Length == 0 ? "" : $"charge:\n  start: {Start}\n  steps:\n{Steps}")}darkness:
@@ -91,19 +104,23 @@ internal sealed record TestRecipe
 
     public FigureValues Figures => Predicted.Figures;
 
-    public Prediction Predicted => Known.GetOrAdd(Text, _ => new(() => PredictedBy(Predictor))).Value;
+    public Prediction Predicted =>
+        Known.GetOrAdd((Text, IsSettled), _ => new(() => PredictedBy(Predictor))).Value;
 
     /// <summary>Luminance, mcd/m².</summary>
     public double At(double minutes) => Figures["afterglow.luminance_mcd_m2", minutes]!.Value;
 
     public Prediction PredictedBy(Predictor predictor)
     {
-        var outcome = predictor.Predict(Document);
+        var outcome = predictor.Predict(Document, IsSettled);
         Assert.DoesNotContain(outcome.Problems, p => p.Severity == Severity.Error);
         return outcome.Prediction!;
     }
 
     public static Predictor Fresh() => new(new Shelf(Own), Own);
+
+    /// <summary>Name of a slow epoxy 1, 3, 10, 30 or 300 times as thick as the shipped one.</summary>
+    public static string ThickerEpoxy(double times) => Invariant($"epoxy-{times}-times");
 
     public static string Glow(double depthMm, double loadingPercent, string pigment = "green-aluminate") =>
         Invariant(
@@ -132,6 +149,13 @@ internal sealed record TestRecipe
                     "package_height_mm:\n  value: 0",
                     StringComparison.Ordinal
                 )
+        );
+
+    private static (string, string) Thicker(double times) =>
+        (
+            $"materials/resins/{ThickerEpoxy(times)}.yaml",
+            Shipped("resins/epoxy-clear-slow")
+                .Replace("mpa_s: 600", Invariant($"mpa_s: {600 * times}"), StringComparison.Ordinal)
         );
 
     private static string Shipped(string name) => InMemoryMaterials.Shipped($"data/{name}.yaml");

@@ -29,10 +29,10 @@ internal sealed record SearchSpace(
                 Combinations([.. Axes.Select(a => a.CoarseIndices)]).Select(s => new Design(v, s))
             );
 
-    /// <summary>The piece of a design.</summary>
+    /// <summary>The piece of a design, its grains evenly spread: what a search can afford.</summary>
     public Piece PieceOf(Design design)
     {
-        var piece = Variants[design.Variant].Piece;
+        var piece = Variants[design.Variant].Piece with { IsSettled = false };
         for (int a = 0; a < Axes.Length; a++)
         {
             piece = piece.With(Axes[a].KeyPath, Axes[a].Values[design.Steps[a]]);

@@ -69,7 +69,7 @@ public sealed class GlowEscape
             direct[c] = sum * WavelengthGrid.StepNm / PhotonsPerJoule(emission);
         }
         var again = repeated * DenseVector.OfArray(GroupMeans(direct));
-        return [.. direct.Select((value, c) => value + again[c / PourGrid.CellsPerGroup])];
+        return [.. direct.Select((value, c) => value + again[pour.Grid.GroupOfCell[c]])];
     }
 
     /// <summary>Light outside, W/nm, from the photons first emitted in each cell.</summary>
@@ -81,16 +81,16 @@ public sealed class GlowEscape
         {
             throw new ArgumentException($"{cells} cells need as many rates.", nameof(firstEmittedPerS));
         }
-        var groups = new double[cells / PourGrid.CellsPerGroup];
+        var groups = new double[pour.Grid.GroupCount];
         for (int c = 0; c < cells; c++)
         {
-            groups[c / PourGrid.CellsPerGroup] += firstEmittedPerS[c];
+            groups[pour.Grid.GroupOfCell[c]] += firstEmittedPerS[c];
         }
         var again = repeated.LeftMultiply(DenseVector.OfArray(groups));
         var joules = new double[cells];
         for (int c = 0; c < cells; c++)
         {
-            double emitted = firstEmittedPerS[c] + (again[c / PourGrid.CellsPerGroup] * ShareOfGroup(c));
+            double emitted = firstEmittedPerS[c] + (again[pour.Grid.GroupOfCell[c]] * ShareOfGroup(c));
             joules[c] = emitted / PhotonsPerJoule(EmissionOf(c));
         }
         var outside = new double[WavelengthGrid.Count];
@@ -110,7 +110,7 @@ public sealed class GlowEscape
     {
         int groups = pour.Grid.GroupCount;
         var once = new DenseMatrix(groups, groups);
-        var emitters = Enumerable.Range(0, groups).Select(g => LayerOfGroup(pour, g)).ToArray();
+        var emitters = pour.Grid.LayerOfGroup;
         var floorFluence = new double[groups];
         var photonShare = new double[groups];
         for (int g = 0; g < groups; g++)
@@ -141,7 +141,7 @@ public sealed class GlowEscape
                         emitted
                         * fluence
                         * pour.PigmentAbsorptionPerMm(emitters[b], i)
-                        * GroupWidthMm(pour, b)
+                        * pour.Grid.GroupWidthMm[b]
                         * pour.Stack.Layers[emitters[b]].Yield;
                 }
             }
@@ -179,27 +179,20 @@ public sealed class GlowEscape
         return sum / weight;
     }
 
-    private static int LayerOfGroup(PourOptics pour, int group) =>
-        pour.Cells[group * PourGrid.CellsPerGroup].Layer;
-
-    private static double GroupWidthMm(PourOptics pour, int group) =>
-        pour.Cells[((group + 1) * PourGrid.CellsPerGroup) - 1].ToMm
-        - pour.Cells[group * PourGrid.CellsPerGroup].FromMm;
-
     private static void MeanOverGroups(PourOptics pour, ReadOnlySpan<double> cells, Span<double> groups)
     {
         groups.Clear();
         for (int c = 0; c < cells.Length; c++)
         {
-            int group = c / PourGrid.CellsPerGroup;
-            groups[group] += cells[c] * pour.Cells[c].WidthMm / GroupWidthMm(pour, group);
+            int group = pour.Grid.GroupOfCell[c];
+            groups[group] += cells[c] * pour.Cells[c].WidthMm / pour.Grid.GroupWidthMm[group];
         }
     }
 
     private Spectrum EmissionOf(int cell) => pour.Stack.Layers[pour.Cells[cell].Layer].EmissionPerNm!;
 
     private double ShareOfGroup(int cell) =>
-        pour.Cells[cell].WidthMm / GroupWidthMm(pour, cell / PourGrid.CellsPerGroup);
+        pour.Cells[cell].WidthMm / pour.Grid.GroupWidthMm[pour.Grid.GroupOfCell[cell]];
 
     private double[] GroupMeans(double[] cells)
     {

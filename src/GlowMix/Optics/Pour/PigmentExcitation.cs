@@ -24,6 +24,34 @@ public static class PigmentExcitation
         return rates;
     }
 
+    /// <summary>Photons absorbed per second and mm³ of pigment from light that comes down between the packages.</summary>
+    /// <param name="pour">The pour.</param>
+    /// <param name="downwardWPerMm2Nm">Light down at the packages' tops and beside them, W per mm² and nm, evenly spread.</param>
+    /// <param name="boardReflectance">As the resin sees it.</param>
+    /// <returns>One rate a cell; 0 above the packages' tops.</returns>
+    public static double[] BetweenPackages(
+        PourOptics pour,
+        Spectrum downwardWPerMm2Nm,
+        Spectrum boardReflectance
+    )
+    {
+        ArgumentNullException.ThrowIfNull(pour);
+        ArgumentNullException.ThrowIfNull(downwardWPerMm2Nm);
+        ArgumentNullException.ThrowIfNull(boardReflectance);
+        var rates = new double[pour.Cells.Count];
+        if (pour.DownBetween is { } down && pour.UpBetween is { } up)
+        {
+            for (int i = 0; i < WavelengthGrid.Count; i++)
+            {
+                double again =
+                    down.Floor[i] * boardReflectance[i] / (1 - (boardReflectance[i] * up.Floor[i]));
+                Add(rates, pour, i, downwardWPerMm2Nm[i], down.FluenceAt(i));
+                Add(rates, pour, i, downwardWPerMm2Nm[i] * again, up.FluenceAt(i));
+            }
+        }
+        return rates;
+    }
+
     /// <summary>Photons absorbed per second and mm³ of pigment from Lambertian light on the face.</summary>
     /// <param name="pour">The pour.</param>
     /// <param name="irradianceWPerMm2Nm">On the face, W per mm² and nm.</param>

@@ -4,87 +4,157 @@ namespace GlowMix.Optics.Pour;
 /// A pour cut where the packages end, and its pigmented parts cut into cells: fine ones for light and traps, groups of them for
 /// light that pigment takes back from itself.
 /// </summary>
+/// <remarks>
+/// Neighbouring parts with the very same emission, the slices of a settled layer, share the cells of a single layer by how much
+/// of the pigment is in each: light changes with the pigment passed and not with the millimetres. Each has at least one.
+/// </remarks>
 internal sealed class PourGrid
 {
-    /// <summary>Fine cells in a group.</summary>
-    public const int CellsPerGroup = 4;
-
+    private const int CellsPerGroup = 4;
     private const int GroupsBetweenPackages = 2;
     private const int GroupsOverPackages = 4;
 
-    public PourGrid(PourStack stack)
+    // Solid pigment behind each mm² from which a pour is so opaque that its light falls off within a cell.
+    private const double OpaquePigmentMm = 0.6;
+    private const int MostTimes = 4;
+
+    // Depths of slices add up to that of their layer, and levels to those of packages, but for rounding.
+    private const double RoundingMm = 1e-9;
+
+    private readonly List<Part> parts = [];
+    private readonly List<PourCell> cells = [];
+    private readonly List<int> groupOfCell = [];
+    private readonly List<int> layerOfGroup = [];
+    private readonly List<double> groupWidthMm = [];
+
+    /// <param name="stack">What is cut.</param>
+    /// <param name="fineness">Times as many cells and groups as a prediction takes, to see what they leave out.</param>
+    public PourGrid(PourStack stack, int fineness = 1)
     {
-        var parts = new List<Part>();
-        var cells = new List<PourCell>();
-        double height = 0;
-        for (int layer = 0; layer < stack.Layers.Count; layer++)
+        var cuts = CutsOf(stack);
+        for (int first = 0; first < cuts.Count; )
         {
-            double top = height + stack.Layers[layer].DepthMm;
-            double cut = stack.PackageHeightMm;
-            if (cut > height && cut < top)
+            int count = 1;
+            while (first + count < cuts.Count && IsOnePigment(stack, cuts[first], cuts[first + count]))
             {
-                AddPart(parts, cells, stack, layer, height, cut, overPackages: false);
-                AddPart(parts, cells, stack, layer, cut, top, overPackages: true);
+                count++;
             }
-            else
-            {
-                AddPart(parts, cells, stack, layer, height, top, overPackages: height >= cut);
-            }
-            height = top;
+            AddRun(stack, cuts.GetRange(first, count), fineness);
+            first += count;
         }
-        Parts = parts;
-        Cells = cells;
         FirstOverPackages = parts.FindIndex(p => p.OverPackages);
+        GroupOfCell = [.. groupOfCell];
+        LayerOfGroup = [.. layerOfGroup];
+        GroupWidthMm = [.. groupWidthMm];
     }
 
     /// <summary>Homogeneous parts, from the board upwards.</summary>
-    public IReadOnlyList<Part> Parts { get; }
+    public IReadOnlyList<Part> Parts => parts;
 
     /// <summary>Fine cells of all pigmented parts, from the board upwards.</summary>
-    public IReadOnlyList<PourCell> Cells { get; }
+    public IReadOnlyList<PourCell> Cells => cells;
 
     /// <summary>Groups of fine cells.</summary>
-    public int GroupCount => Cells.Count / CellsPerGroup;
+    public int GroupCount => layerOfGroup.Count;
+
+    /// <summary>The group of each fine cell.</summary>
+    public int[] GroupOfCell { get; }
+
+    /// <summary>The layer of each group.</summary>
+    public int[] LayerOfGroup { get; }
+
+    /// <summary>Depth of each group.</summary>
+    public double[] GroupWidthMm { get; }
 
     /// <summary>First part above the packages; −1 where there is none.</summary>
     public int FirstOverPackages { get; }
 
-    private static void AddPart(
-        List<Part> parts,
-        List<PourCell> cells,
-        PourStack stack,
-        int layer,
-        double fromMm,
-        double toMm,
-        bool overPackages
-    )
+    private static List<Cut> CutsOf(PourStack stack)
     {
-        if (!stack.Layers[layer].HasPigment)
+        var cuts = new List<Cut>();
+        double level = stack.PackageHeightMm;
+        double height = 0;
+        for (int layer = 0; layer < stack.Layers.Count; layer++)
         {
-            parts.Add(new Part(layer, toMm - fromMm, overPackages, cells.Count, [], []));
-            return;
+            double top = height + stack.Layers[layer].DepthMm;
+            if (level > height + RoundingMm && level < top - RoundingMm)
+            {
+                cuts.Add(new(layer, height, level, OverPackages: false));
+                cuts.Add(new(layer, level, top, OverPackages: true));
+            }
+            else
+            {
+                cuts.Add(new(layer, height, top, OverPackages: height >= level - RoundingMm));
+            }
+            height = top;
         }
-        int count = CellsPerGroup * (overPackages ? GroupsOverPackages : GroupsBetweenPackages);
+        return cuts;
+    }
+
+    private static bool IsOnePigment(PourStack stack, Cut one, Cut other)
+    {
+        var (a, b) = (stack.Layers[one.Layer], stack.Layers[other.Layer]);
+        return one.OverPackages == other.OverPackages
+            && a.HasPigment
+            && b.HasPigment
+            && ReferenceEquals(a.EmissionPerNm, b.EmissionPerNm)
+            && a.Yield == b.Yield;
+    }
+
+    private void AddRun(PourStack stack, List<Cut> run, int fineness)
+    {
+        double pigmentMm = run.Sum(cut => PigmentMm(stack, cut));
+        int times = (int)Math.Clamp(Math.Ceiling(pigmentMm / OpaquePigmentMm), 1, MostTimes);
+        int mostGroups =
+            fineness * times * (run[0].OverPackages ? GroupsOverPackages : GroupsBetweenPackages);
+        foreach (var cut in run)
+        {
+            if (pigmentMm == 0)
+            {
+                parts.Add(new(cut.Layer, cut.DepthMm, cut.OverPackages, cells.Count, GroupCount, [], []));
+                continue;
+            }
+            double share = PigmentMm(stack, cut) / pigmentMm;
+            int groups = Math.Max(1, (int)Math.Round(share * mostGroups));
+            int perGroup = Math.Max(1, (int)Math.Round(share * mostGroups * CellsPerGroup / groups));
+            AddPigmented(cut, groups, perGroup);
+        }
+    }
+
+    private static double PigmentMm(PourStack stack, Cut cut)
+    {
+        var layer = stack.Layers[cut.Layer];
+        return layer.HasPigment ? cut.DepthMm * layer.VolumeFraction : 0;
+    }
+
+    private void AddPigmented(Cut cut, int groups, int perGroup)
+    {
+        int count = groups * perGroup;
         var edges = new double[count + 1];
         for (int i = 0; i <= count; i++)
         {
             // Closer at both faces, where light changes fastest with depth.
-            edges[i] = (toMm - fromMm) * (1 - Math.Cos(Math.PI * i / count)) / 2;
+            edges[i] = cut.DepthMm * (1 - Math.Cos(Math.PI * i / count)) / 2;
         }
-        parts.Add(
-            new Part(
-                layer,
-                toMm - fromMm,
-                overPackages,
-                cells.Count,
-                edges,
-                [.. edges.Where((_, i) => i % CellsPerGroup == 0)]
-            )
-        );
+        double[] groupEdges = [.. edges.Where((_, i) => i % perGroup == 0)];
+        parts.Add(new(cut.Layer, cut.DepthMm, cut.OverPackages, cells.Count, GroupCount, edges, groupEdges));
         for (int i = 0; i < count; i++)
         {
-            cells.Add(new PourCell(layer, fromMm + edges[i], fromMm + edges[i + 1], overPackages));
+            groupOfCell.Add(GroupCount + (i / perGroup));
+            cells.Add(
+                new PourCell(cut.Layer, cut.FromMm + edges[i], cut.FromMm + edges[i + 1], cut.OverPackages)
+            );
         }
+        for (int g = 0; g < groups; g++)
+        {
+            layerOfGroup.Add(cut.Layer);
+            groupWidthMm.Add(groupEdges[g + 1] - groupEdges[g]);
+        }
+    }
+
+    private readonly record struct Cut(int Layer, double FromMm, double ToMm, bool OverPackages)
+    {
+        public double DepthMm => ToMm - FromMm;
     }
 
     /// <summary>A homogeneous part of the pour.</summary>
@@ -92,6 +162,7 @@ internal sealed class PourGrid
     /// <param name="DepthMm">Its depth.</param>
     /// <param name="OverPackages">Whether it lies above the packages.</param>
     /// <param name="FirstCell">Index of its lowest fine cell.</param>
+    /// <param name="FirstGroup">Index of its lowest group.</param>
     /// <param name="EdgesMm">Edges of its fine cells above its lower face; empty without pigment.</param>
     /// <param name="GroupEdgesMm">Edges of their groups.</param>
     internal sealed record Part(
@@ -99,6 +170,7 @@ internal sealed class PourGrid
         double DepthMm,
         bool OverPackages,
         int FirstCell,
+        int FirstGroup,
         double[] EdgesMm,
         double[] GroupEdgesMm
     )

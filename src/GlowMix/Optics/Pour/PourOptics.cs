@@ -19,6 +19,11 @@ public sealed class PourOptics
         WholeFloor = new SourceResponse(WavelengthGrid.Count, cells);
         Sky = new SourceResponse(WavelengthGrid.Count, cells);
         OverPackages = grid.FirstOverPackages < 0 ? null : new SourceResponse(WavelengthGrid.Count, cells);
+        if (grid.FirstOverPackages > 0)
+        {
+            DownBetween = new SourceResponse(WavelengthGrid.Count, cells);
+            UpBetween = new SourceResponse(WavelengthGrid.Count, cells);
+        }
         GroupFluence = new double[WavelengthGrid.Count][];
     }
 
@@ -30,6 +35,15 @@ public sealed class PourOptics
 
     /// <summary>Unit flux up at the packages' tops, in what lies over them; null where the packages stay in air.</summary>
     internal SourceResponse? OverPackages { get; }
+
+    /// <summary>
+    /// Unit flux down at the packages' tops, in what lies between them alone: what goes up again has 'escaped'. Null where nothing
+    /// does, or the packages stay in air.
+    /// </summary>
+    internal SourceResponse? DownBetween { get; }
+
+    /// <summary>The same for unit flux up at the board.</summary>
+    internal SourceResponse? UpBetween { get; }
 
     /// <summary>Unit flux up at the board, in the whole pour.</summary>
     internal SourceResponse WholeFloor { get; }
@@ -64,14 +78,18 @@ public sealed class PourOptics
     /// <param name="stacks">At least one; the same resin, and layer for layer the same mix.</param>
     /// <param name="withGlow">False leaves out what only pigment's own light needs.</param>
     /// <exception cref="ArgumentException">None, or pours of other resin or mixes.</exception>
-    public static IReadOnlyList<PourOptics> OfDepths(IReadOnlyList<PourStack> stacks, bool withGlow = true)
+    public static IReadOnlyList<PourOptics> OfDepths(IReadOnlyList<PourStack> stacks, bool withGlow = true) =>
+        Of(stacks, withGlow, fineness: 1);
+
+    /// <summary>The same with so many times more cells, to see what they leave out.</summary>
+    internal static PourOptics[] Of(IReadOnlyList<PourStack> stacks, bool withGlow, int fineness)
     {
         ArgumentNullException.ThrowIfNull(stacks);
         if (stacks.Count == 0 || stacks.Any(s => !HaveSameMixes(s, stacks[0])))
         {
             throw new ArgumentException("Needed: pours that differ in depths alone.", nameof(stacks));
         }
-        var pours = stacks.Select(s => new PourOptics(s, new PourGrid(s))).ToArray();
+        var pours = stacks.Select(s => new PourOptics(s, new PourGrid(s, fineness))).ToArray();
         var bench = new Bench(pours);
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
@@ -100,6 +118,7 @@ public sealed class PourOptics
         private readonly PourOptics[] pours;
         private readonly LayerModes[] modes;
         private readonly StackTransfer transfer;
+        private readonly StackTransfer between;
         private readonly CellWeights[] weights;
         private readonly LayerLight[] light;
 
@@ -115,6 +134,7 @@ public sealed class PourOptics
             int mostCells = pours.Max(p => p.grid.Parts.Max(part => part.CellCount));
             modes = [.. optics.Stack.Layers.Select(_ => new LayerModes(nodes))];
             transfer = new StackTransfer(nodes);
+            between = new StackTransfer(nodes);
             weights = [.. Enumerable.Range(0, mostParts).Select(_ => new CellWeights(nodes, mostCells))];
             light = [.. Enumerable.Range(0, mostParts).Select(_ => new LayerLight(nodes))];
         }
@@ -161,10 +181,38 @@ public sealed class PourOptics
                 int first = optics.grid.FirstOverPackages;
                 Record(over, wavelength, transfer.SolveFloor(light, first), first);
             }
+            if (optics.DownBetween is { } down)
+            {
+                SolveBetween(down, optics.UpBetween!, wavelength, streams);
+            }
         }
 
-        /// <summary>Keeps one source's answer in the parts from <paramref name="firstPart"/> upwards.</summary>
-        private void Record(SourceResponse response, int wavelength, SourceShares shares, int firstPart = 0)
+        private void SolveBetween(
+            SourceResponse down,
+            SourceResponse up,
+            int wavelength,
+            StreamQuadrature streams
+        )
+        {
+            int count = optics.grid.FirstOverPackages;
+            between.Begin(streams);
+            foreach (var part in optics.grid.Parts.Take(count))
+            {
+                between.Add(modes[part.Layer], part.DepthMm);
+            }
+            between.Join(openTop: true);
+            Record(down, wavelength, between.SolveDown(light), endPart: count);
+            Record(up, wavelength, between.SolveFloor(light), endPart: count);
+        }
+
+        /// <summary>Keeps one source's answer in the parts from one, upwards to below another.</summary>
+        private void Record(
+            SourceResponse response,
+            int wavelength,
+            SourceShares shares,
+            int firstPart = 0,
+            int endPart = int.MaxValue
+        )
         {
             var stack = optics.Stack;
             var parts = optics.grid.Parts;
@@ -172,7 +220,7 @@ public sealed class PourOptics
             // Through a pour that lets nothing through, rounding may leave a little less than nothing.
             response.Escaped[wavelength] = Math.Max(0, shares.Escaped);
             response.Floor[wavelength] = Math.Max(0, shares.Floor);
-            for (int i = firstPart; i < parts.Count; i++)
+            for (int i = firstPart; i < Math.Min(endPart, parts.Count); i++)
             {
                 var part = parts[i];
                 var inside = light[i];
@@ -210,7 +258,7 @@ public sealed class PourOptics
                 {
                     continue;
                 }
-                int firstGroup = part.FirstCell / PourGrid.CellsPerGroup;
+                int firstGroup = part.FirstGroup;
                 for (int g = 0; g < part.GroupEdgesMm.Length - 1; g++)
                 {
                     transfer.SolveCell(p, part.GroupEdgesMm[g], part.GroupEdgesMm[g + 1], light);
@@ -234,12 +282,9 @@ public sealed class PourOptics
                 var part = parts[q];
                 for (int c = 0; c < part.CellCount; c++)
                 {
-                    int group = c / PourGrid.CellsPerGroup;
-                    double share =
-                        (part.EdgesMm[c + 1] - part.EdgesMm[c])
-                        / (part.GroupEdgesMm[group + 1] - part.GroupEdgesMm[group]);
-                    row[((part.FirstCell + c) / PourGrid.CellsPerGroup)] +=
-                        share * weights[q].MeanWithOwn(light[q], c);
+                    int group = optics.grid.GroupOfCell[part.FirstCell + c];
+                    double share = (part.EdgesMm[c + 1] - part.EdgesMm[c]) / optics.grid.GroupWidthMm[group];
+                    row[group] += share * weights[q].MeanWithOwn(light[q], c);
                 }
             }
         }

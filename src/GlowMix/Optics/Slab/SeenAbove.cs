@@ -21,6 +21,13 @@ internal sealed class SeenAbove(int nodes)
         isDiagonal = true;
     }
 
+    /// <summary>The same resin without end, and no light in it: nothing comes back.</summary>
+    public void SetToNothing()
+    {
+        Array.Clear(reflection);
+        isDiagonal = true;
+    }
+
     /// <summary>A layer, and what that layer sees above itself: R + T Γ (1 − R Γ)⁻¹ T.</summary>
     public void SetBelow(SeenAbove above, LayerOperators layer)
     {

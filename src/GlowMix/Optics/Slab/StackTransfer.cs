@@ -20,6 +20,7 @@ internal sealed class StackTransfer(int nodes)
     private readonly double[] third = new double[nodes];
     private readonly double[] fourth = new double[nodes];
     private readonly List<LayerEmission> emissions = [];
+    private bool isOpen;
 
     /// <summary>Layers of the present stack, from the floor upwards.</summary>
     public int Count { get; private set; }
@@ -48,11 +49,17 @@ internal sealed class StackTransfer(int nodes)
     }
 
     /// <summary>Joins the layers; call after the last <see cref="Add"/>.</summary>
-    public void Join()
+    /// <param name="openTop">True where the same resin goes on above and nothing comes back from it: no face to air.</param>
+    public void Join(bool openTop = false)
     {
+        isOpen = openTop;
         for (int i = Count - 1; i >= 0; i--)
         {
-            if (i == Count - 1)
+            if (i == Count - 1 && isOpen)
+            {
+                seenAbove[i].SetToNothing();
+            }
+            else if (i == Count - 1)
             {
                 seenAbove[i].SetToFace(Quadrature);
             }
@@ -94,6 +101,20 @@ internal sealed class StackTransfer(int nodes)
         Array.Clear(first);
         var shares = Climb(light);
         return shares with { Escaped = shares.Escaped + Quadrature.FaceReflectanceFromOutside };
+    }
+
+    /// <summary>Unit Lambertian flux down through an open top, inside the resin.</summary>
+    public SourceShares SolveDown(LayerLight[] light)
+    {
+        ClearSources();
+        var top = sourceAbove[Count - 1];
+        for (int i = 0; i < n; i++)
+        {
+            top[i] = Quadrature.FluxRoots[i] / Math.PI;
+        }
+        PassSourcesDown(Count - 1);
+        Array.Clear(first);
+        return Climb(light);
     }
 
     /// <summary>One unit sent out evenly in all directions from a cell of a scattering layer.</summary>
@@ -215,7 +236,8 @@ internal sealed class StackTransfer(int nodes)
         double escaped = 0;
         for (int i = 0; i < n; i++)
         {
-            escaped += Quadrature.FluxRoots[i] * (1 - Quadrature.FaceReflectance[i]) * first[i];
+            double through = isOpen ? 1 : 1 - Quadrature.FaceReflectance[i];
+            escaped += Quadrature.FluxRoots[i] * through * first[i];
         }
         return new SourceShares(Math.Tau * escaped, arriving);
     }

@@ -40,7 +40,7 @@ public class GlowEscapeTests
                 {
                     sum += fluence[(from * groups) + to] * absorption * WidthMm(One, to);
                 }
-                foreach (int c in CellsOf(from))
+                foreach (int c in CellsOf(One, from))
                 {
                     double share = One.Cells[c].WidthMm / WidthMm(One, from);
                     sum += share * (glow.EscapeShare(c, i) + (One.WholeFloor.FluenceAt(i)[c] / 4));
@@ -100,7 +100,7 @@ public class GlowEscapeTests
             double pigment = One.PigmentAbsorptionPerMm(0, i);
             double[] groups = Enumerable
                 .Range(0, One.Grid.GroupCount)
-                .Select(g => CellsOf(g).Sum(c => emitted[c]))
+                .Select(g => CellsOf(One, g).Sum(c => emitted[c]))
                 .ToArray();
             double[] fluence = GroupFluence(One, White, i, groups);
             for (int g = 0; g < groups.Length; g++)
@@ -169,7 +169,7 @@ public class GlowEscapeTests
             ];
             return Photometry.PhotopicLm(GlowEscape.Of(pour, White).EscapedWPerNm(first));
         }
-        double fine = Lumens(PourOptics.Of(SamplePours.Sliced(TwoGlows, 4)));
+        double fine = Lumens(PourOptics.Of([TwoGlows], withGlow: true, fineness: 4)[0]);
         Assert.Equal(fine, Lumens(Two), tolerance: 1e-3 * fine);
     }
 
@@ -198,7 +198,7 @@ public class GlowEscapeTests
         var total = (double[])first.Clone();
         double[] now =
         [
-            .. Enumerable.Range(0, pour.Grid.GroupCount).Select(g => CellsOf(g).Sum(c => first[c])),
+            .. Enumerable.Range(0, pour.Grid.GroupCount).Select(g => CellsOf(pour, g).Sum(c => first[c])),
         ];
         while (now.Sum() > 1e-15 * total.Sum())
         {
@@ -227,7 +227,7 @@ public class GlowEscapeTests
             }
             for (int c = 0; c < total.Length; c++)
             {
-                int g = c / PourGrid.CellsPerGroup;
+                int g = pour.Grid.GroupOfCell[c];
                 total[c] += next[g] * pour.Cells[c].WidthMm / WidthMm(pour, g);
             }
             now = next;
@@ -242,7 +242,7 @@ public class GlowEscapeTests
         var fromFloor = new double[groups];
         for (int g = 0; g < groups; g++)
         {
-            foreach (int c in CellsOf(g))
+            foreach (int c in CellsOf(pour, g))
             {
                 fromFloor[g] +=
                     pour.WholeFloor.FluenceAt(wavelength)[c] * pour.Cells[c].WidthMm / WidthMm(pour, g);
@@ -297,12 +297,10 @@ public class GlowEscapeTests
             .Range(0, WavelengthGrid.Count)
             .Sum(i => wPerNm[i] * WavelengthGrid.StepNm * Photon.PerJoule(WavelengthGrid.NmAt(i)));
 
-    private static IEnumerable<int> CellsOf(int group) =>
-        Enumerable.Range(group * PourGrid.CellsPerGroup, PourGrid.CellsPerGroup);
+    private static IEnumerable<int> CellsOf(PourOptics pour, int group) =>
+        Enumerable.Range(0, pour.Cells.Count).Where(c => pour.Grid.GroupOfCell[c] == group);
 
-    private static int LayerOf(PourOptics pour, int group) =>
-        pour.Cells[group * PourGrid.CellsPerGroup].Layer;
+    private static int LayerOf(PourOptics pour, int group) => pour.Grid.LayerOfGroup[group];
 
-    private static double WidthMm(PourOptics pour, int group) =>
-        CellsOf(group).Sum(c => pour.Cells[c].WidthMm);
+    private static double WidthMm(PourOptics pour, int group) => pour.Grid.GroupWidthMm[group];
 }
