@@ -158,13 +158,22 @@ public sealed class Balance
     private BalanceDesign DesignOf(DesignResult result)
     {
         var choices = space.ChoicesOf(result.Design);
+        var settled = Settled(result.Design);
         return new(
             choices,
-            double.IsFinite(result.OffWhite) ? result.OffWhite : null,
-            result.GlowMcdPerM2,
+            double.IsFinite(settled.OffWhite) ? settled.OffWhite : null,
+            settled.GlowMcdPerM2,
             new Forecaster(predictor).Bounded(With(choices)).Prediction
                 ?? throw new InvalidOperationException("A design that was tried before is refused.")
         );
+    }
+
+    /// <summary>A design that was found with its grains evenly spread, solved again as they settle.</summary>
+    private DesignResult Settled(Design design)
+    {
+        var piece = predictor.Check(With(space.ChoicesOf(design))).Piece!;
+        var run = predictor.Foretell(piece, bounded: false).Runs[0];
+        return goal.Judge(design, predictor.FiguresFor(run, goal.TargetFigures), run.RaMeaningful);
     }
 
     private ImmutableArray<BalanceLimit> LimitsOf(
@@ -197,7 +206,7 @@ public sealed class Balance
                 .ThenBy(r => r.Target)
                 .Select(r => new BalanceRelaxation(
                     recipe.Recipe!.Targets[r.Target],
-                    r.Best!.Values[r.Target]!.Value,
+                    (Settled(r.Best!.Design).Values[r.Target] ?? r.Best.Values[r.Target])!.Value,
                     space.ChoicesOf(r.Best.Design)
                 )),
         ];

@@ -19,35 +19,35 @@ internal static class SettledWarnings
             {
                 continue;
             }
-            string grains = severalSettle ? $"grains in '{batch.Layer.Name}'" : "grains";
+            string ofLayer = severalSettle ? $" of '{batch.Layer.Name}'" : "";
+            string fallMm = Millimetres(batch.SettledMm);
             if (!piece.IsSettled)
             {
                 say(
                     "evenly-spread",
                     Glow,
-                    $"{grains} settle {Millimetres(batch.SettledMm)} mm, which is left out; they are taken as evenly spread"
+                    $"settling{ofLayer} is left out; grains would fall {fallMm} mm, and are taken as evenly spread"
                 );
                 continue;
             }
-            double bedMm = batch.Settled()!.BedMm;
+            var bed = (Mm: Millimetres(batch.Settled()!.BedMm), Place: PlaceOf(piece, i));
             say(
                 "settled",
                 Glow,
-                $"{grains} settle {Millimetres(batch.SettledMm)} mm, a bed of {Millimetres(bedMm)} mm lies {PlaceOf(piece, i)} (face {(piece.IsFaceUp ? "up" : "down")}); in it they fill {100 * batch.Layer.Pigment!.Packing.BedFraction:0} % of the volume and no longer scatter one by one, as assumed"
+                $"a bed of {bed.Mm} mm{ofLayer} settles {bed.Place} (face {(piece.IsFaceUp ? "up" : "down")}); grains fall {fallMm} mm, and in the bed fill {100 * batch.Layer.Pigment!.Packing.BedFraction:0} % of the volume, where they no longer scatter one by one, as assumed"
             );
         }
     }
 
     private static string PlaceOf(Piece piece, int layer)
     {
-        int beyond = piece.IsFaceUp ? layer - 1 : layer + 1;
-        if (beyond < 0)
+        if (piece.IsFaceUp)
         {
-            return "on the board";
+            return layer == 0 ? "on the board" : $"on '{piece.Layers[layer - 1].Name}'";
         }
-        return beyond == piece.Layers.Length
+        return layer == piece.Layers.Length - 1
             ? "at the viewing face"
-            : $"against the layer '{piece.Layers[beyond].Name}'";
+            : $"against '{piece.Layers[layer + 1].Name}'";
     }
 
     private static string Millimetres(double mm) =>

@@ -27,7 +27,7 @@ public class GlowLimitTests
     [Fact]
     public void Pigment_between_the_packages_gets_what_comes_down_beside_them() =>
         Starts(
-            "the amount of pigment",
+            "the light's strength",
             OverPackages with
             {
                 Led = "warm-white-3000",

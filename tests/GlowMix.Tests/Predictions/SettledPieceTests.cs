@@ -242,22 +242,22 @@ public class SettledPieceTests
     public void What_settles_is_said_plainly()
     {
         Assert.StartsWith(
-            "grains settle 2.6 mm, a bed of 0.2 mm lies on the board (face up);",
+            "a bed of 0.2 mm settles on the board (face up); grains fall 2.6 mm",
             TextOf(Slow, "settled"),
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "lies at the viewing face (face down)",
+            "settles at the viewing face (face down)",
             TextOf(Slow with { Face = "down" }, "settled"),
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "lies against the layer 'layer-1' (face up)",
+            "a bed of 0.2 mm settles on 'layer-1' (face up)",
             TextOf(Slow with { Layers = TestRecipe.Clear(1) + Slow.Layers }, "settled"),
             StringComparison.Ordinal
         );
         Assert.StartsWith(
-            "grains settle 2.6 mm, which is left out",
+            "settling is left out; grains would fall 2.6 mm",
             TextOf(Slow with { IsSettled = false }, "evenly-spread"),
             StringComparison.Ordinal
         );
