@@ -7,6 +7,12 @@ namespace GlowMix.LitState;
 /// What becomes of light that comes down beside the packages: the resin and pigment between them, then the board. Shares of it
 /// that add up to 1 at every wavelength.
 /// </summary>
+/// <remarks>
+/// The solved pour begins at the packages' tops. Were what lies between them simply the board, a bed that has settled there
+/// would stay wholly dark, in many pours nearly all of the pigment. So light goes on into it; in lossless clear resin that is
+/// the board again, exactly. Assumed: it comes down Lambertian and as if the board had no packages, what goes up again spreads
+/// evenly over the tops, and the packages' sides neither shade nor send light.
+/// </remarks>
 internal sealed class BetweenPackages
 {
     private BetweenPackages(Spectrum sentBack, Spectrum pigment, Spectrum resin, Spectrum board)

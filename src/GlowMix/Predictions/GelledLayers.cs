@@ -11,7 +11,7 @@ internal static class GelledLayers
     /// <param name="piece">What is poured.</param>
     /// <param name="optics">Its materials.</param>
     /// <param name="absorptionFactor">On the absorption of every pigment's grains.</param>
-    public static IEnumerable<PourLayer> Of(Piece piece, OpticsShelf optics, double absorptionFactor)
+    public static IEnumerable<PourLayer> Of(Piece piece, IOptics optics, double absorptionFactor)
     {
         var batches = piece.IsSettled && piece.HasPigment ? PieceCasting.PlanOf(piece).Layers : [];
         for (int i = 0; i < piece.Layers.Length; i++)
@@ -38,7 +38,7 @@ internal static class GelledLayers
         PieceLayer layer,
         LayerBatch? batch,
         Piece piece,
-        OpticsShelf optics
+        IOptics optics
     )
     {
         var pigment = layer.Pigment!;

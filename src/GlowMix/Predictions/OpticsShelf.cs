@@ -12,7 +12,7 @@ namespace GlowMix.Predictions;
 /// several threads.
 /// </summary>
 /// <param name="readsDerived">False works out what travels along, too.</param>
-internal sealed class OpticsShelf(bool readsDerived = true)
+internal sealed class OpticsShelf(bool readsDerived = true) : IOptics
 {
     private readonly ConditionalWeakTable<Resin, ResinOptics> resins = [];
     private readonly ConcurrentDictionary<GrainKey, Lazy<ClassedGrains>> grains = new();

@@ -75,7 +75,7 @@ internal sealed class PieceLight
 
     public double YieldOf(int cell) => Pour.Stack.Layers[Pour.Cells[cell].Layer].Yield;
 
-    public static PieceLight Of(Piece piece, OpticsShelf optics, double absorptionFactor) =>
+    public static PieceLight Of(Piece piece, IOptics optics, double absorptionFactor) =>
         Of(piece, StackOf(piece, optics, absorptionFactor), withGlow: true);
 
     /// <summary>The same piece with other layers of light: fewer causes at work.</summary>
@@ -97,7 +97,7 @@ internal sealed class PieceLight
     }
 
     /// <summary>A piece's layers as light meets them.</summary>
-    public static PourStack StackOf(Piece piece, OpticsShelf optics, double absorptionFactor) =>
+    public static PourStack StackOf(Piece piece, IOptics optics, double absorptionFactor) =>
         new(
             optics.Of(piece.Resin),
             [.. GelledLayers.Of(piece, optics, absorptionFactor)],

@@ -170,6 +170,47 @@ public class SettledPieceTests
     }
 
     [Theory]
+    [InlineData("up")]
+    [InlineData("down")]
+    public void A_pour_level_with_the_packages_keeps_the_bare_figures_and_is_not_charged_by_them(string face)
+    {
+        var level = new TestRecipe
+        {
+            Face = face,
+            Layers = TestRecipe.Glow(0.7, 20),
+            Steps = TestRecipe.OwnLeds(480),
+        };
+        Assert.Contains(level.Predicted.Warnings, w => w.Code == "settled");
+        foreach (string name in (string[])["cct_k", "duv", "x", "y", "ra", "r9", "flux_lm"])
+        {
+            Assert.NotNull(level.Figures[$"bare.{name}"]);
+            Assert.Equal(level.Figures[$"bare.{name}"], level.Figures[$"lit.{name}"]);
+        }
+        Assert.Equal(0, level.At(0.5));
+        Assert.Equal(0, level.Figures["afterglow.capacity_filled_percent"]);
+    }
+
+    [Fact]
+    public void Under_ever_thinner_cover_a_bed_between_the_packages_tends_to_that()
+    {
+        var level = new TestRecipe { Steps = TestRecipe.OwnLeds(1) };
+        (double Filled, double Shift) At(double overMm)
+        {
+            var figures = (level with { Layers = TestRecipe.Glow(0.7 + overMm, 20) }).Figures;
+            return (
+                figures["afterglow.capacity_filled_percent"]!.Value,
+                figures["lit.shift_u_prime_v_prime"]!.Value
+            );
+        }
+        // In proportion to what misses the packages, and that to the depth over them.
+        var thin = At(1e-4);
+        var thinner = At(1e-5);
+        Assert.InRange(thinner.Filled, 0.095 * thin.Filled, 0.105 * thin.Filled);
+        Assert.InRange(thinner.Shift, 0.09 * thin.Shift, 0.11 * thin.Shift);
+        Assert.InRange(thinner.Shift, 0, 1e-6);
+    }
+
+    [Theory]
     [InlineData("up", "warm-white-3000")]
     [InlineData("down", "warm-white-3000")]
     [InlineData("up", "flat-warm-white-3000")]
