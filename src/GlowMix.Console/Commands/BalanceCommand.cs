@@ -1,5 +1,6 @@
 using System.CommandLine;
 using GlowMix.Choosing;
+using GlowMix.Console.Files;
 using GlowMix.Console.Tables;
 using GlowMix.Console.Texts;
 using GlowMix.Documents;
@@ -130,12 +131,11 @@ internal sealed class BalanceCommand
             surroundings.Complain($"{target}: not written, for no design meets every target");
             return ExitCode.Content;
         }
-        string full = surroundings.FullPath(target);
-        var problem = WrittenFiles.Write(
-            Path.GetDirectoryName(full) ?? full,
+        var problem = AtomicFile.Write(
             target,
-            [(Path.GetFileName(full), balance.RecipeOf(best).Text)],
-            "the recipe"
+            balance.RecipeOf(best).Text,
+            surroundings,
+            parsed.GetValue(replace) ? IfThere.Replace : IfThere.Keep
         );
         if (problem is not null)
         {
@@ -150,17 +150,14 @@ internal sealed class BalanceCommand
 
     private bool CanWrite(string target, bool mayReplace, out int code)
     {
-        code = ExitCode.FileAccess;
-        string full = surroundings.FullPath(target);
-        string? wrong =
-            Directory.Exists(full) ? ProblemTexts.IsADirectory
-            : File.Exists(full) && !mayReplace ? "is there already; --replace writes over it"
-            : null;
-        if (wrong is not null)
+        var problem = AtomicFile.Rehearse(target, surroundings, mayReplace ? IfThere.Replace : IfThere.Keep);
+        code = problem is null ? ExitCode.Done : ExitCode.FileAccess;
+        if (problem is not null)
         {
-            surroundings.Complain($"{target}: {wrong}");
+            string hint = problem.Text == FileTexts.IsThere ? "; --replace writes over it" : "";
+            surroundings.Complain(problem + hint);
         }
-        return wrong is null;
+        return problem is null;
     }
 
     private bool StepsOf(ParseResult parsed, out int? count, out int code)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using GlowMix.Console.Files;
 using GlowMix.Console.Plots;
 using GlowMix.Console.Tables;
 using GlowMix.Console.Texts;
@@ -186,7 +187,7 @@ internal sealed class PredictCommand
         {
             tables.Add((prefix + name, content));
         }
-        if (WrittenFiles.Write(surroundings.FullPath(folder), folder, tables) is not { } problem)
+        if (AtomicFile.WriteAll(folder, tables, surroundings) is not { } problem)
         {
             return true;
         }

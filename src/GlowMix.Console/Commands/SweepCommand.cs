@@ -1,9 +1,9 @@
 using System.CommandLine;
 using GlowMix.Choosing;
+using GlowMix.Console.Files;
 using GlowMix.Console.Plots;
 using GlowMix.Console.Tables;
 using GlowMix.Console.Texts;
-using GlowMix.Documents;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
 
@@ -174,17 +174,7 @@ internal sealed class SweepCommand
 
     private bool Write(string file, SweepTable table, ref int code)
     {
-        string full = surroundings.FullPath(file);
-        string name = Path.GetFileName(full);
-        var problem =
-            name.Length == 0
-                ? new Problem(file, null, ProblemTexts.IsADirectory, Kind: ProblemKind.FileAccess)
-                : WrittenFiles.Write(
-                    Path.GetDirectoryName(full) ?? full,
-                    file,
-                    [(name, SweepCsv.Of(table))],
-                    "the table"
-                );
+        var problem = AtomicFile.Write(file, SweepCsv.Of(table), surroundings);
         if (problem is null)
         {
             return true;

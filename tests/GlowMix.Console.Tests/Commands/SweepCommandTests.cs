@@ -73,7 +73,7 @@ public sealed class SweepCommandTests : IDisposable
             "lit.duv",
             "afterglow.luminance_mcd_m2[60]",
             "--csv",
-            "out/t.csv",
+            "t.csv",
             "--json"
         );
         Assert.Equal(ExitCode.Done, code);
@@ -82,7 +82,7 @@ public sealed class SweepCommandTests : IDisposable
         Assert.Equal(2, point.GetProperty("at").GetProperty("layers.layer-1.depth_mm").GetDouble());
         double duv = point.GetProperty("figures").GetProperty("lit.duv").GetDouble();
         var band = point.GetProperty("bands").GetProperty("afterglow.luminance_mcd_m2[60]");
-        string[] rows = line.Read("out/t.csv").TrimEnd('\n').Split('\n');
+        string[] rows = line.Read("t.csv").TrimEnd('\n').Split('\n');
         Assert.Equal(
             "layers.layer-1.loading_percent,layers.layer-1.depth_mm,lit.duv,lit.duv low,lit.duv high,"
                 + "afterglow.luminance_mcd_m2[60],afterglow.luminance_mcd_m2[60] low,afterglow.luminance_mcd_m2[60] high",

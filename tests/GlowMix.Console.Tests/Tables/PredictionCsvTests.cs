@@ -2,11 +2,11 @@ using GlowMix.Console.Tables;
 
 namespace GlowMix.Console.Tests.Tables;
 
-public sealed class WrittenFilesTests : IDisposable
+public sealed class PredictionCsvTests : IDisposable
 {
     private readonly CommandLine line = new() { Runner = new SampleRunner(SamplePredictions.StairEdge) };
 
-    public WrittenFilesTests()
+    public PredictionCsvTests()
     {
         line.Write("a.yaml", "format: 1\n");
         line.Write("b.yaml", "format: 1\n");
@@ -63,10 +63,7 @@ public sealed class WrittenFilesTests : IDisposable
     public void A_folder_that_is_a_file_is_told()
     {
         Assert.Equal(ExitCode.FileAccess, line.Run("predict", "a.yaml", "--csv", "b.yaml"));
-        Assert.Equal(
-            "b.yaml: the tables cannot be written here: this is a file; needed: a folder\n",
-            line.Error
-        );
+        Assert.Equal("b.yaml: cannot be written: this is a file; needed: a folder\n", line.Error);
     }
 
     [Fact]
