@@ -130,20 +130,8 @@ public sealed class Predictor
     private Run LikelyRun(Piece piece) => LikelyRun(piece, PourOptics.Of(StackOf(piece)));
 
     /// <summary>The likely run of a checked piece whose pour is solved already.</summary>
-    internal Run LikelyRun(Piece piece, PourOptics pour)
-    {
-        var light = PieceLight.Of(piece, pour);
-        if (!piece.HasPigment)
-        {
-            return Run.Of(light, Variation.Likely, null);
-        }
-        var samples = SamplesOf(piece);
-        return Run.Of(
-            light,
-            Variation.Likely,
-            PieceGlow.Of(light, pigment => ladders.FitOf(samples[pigment], Variation.Likely).Ladder!)
-        );
-    }
+    internal Run LikelyRun(Piece piece, PourOptics pour) =>
+        RunOf(PieceLight.Of(piece, pour), Variation.Likely, SamplesOf(piece))!;
 
     /// <summary>A piece's layers as light meets them.</summary>
     internal PourStack StackOf(Piece piece) => PieceLight.StackOf(piece, optics, 1);
@@ -191,36 +179,53 @@ public sealed class Predictor
             return [LikelyRun(piece)];
         }
         var samples = SamplesOf(piece);
-        var lights = Variation
-            .AbsorptionFactors.AsParallel()
-            .AsOrdered()
-            .Select(factor => (factor, light: PieceLight.Of(piece, optics, factor)))
-            .ToArray();
-        return
-        [
-            .. lights
-                .SelectMany(l =>
-                    Variation.Smoothings.Select(s => (l.light, variation: new Variation(l.factor, s)))
-                )
-                .AsParallel()
-                .AsOrdered()
-                .Where(r => samples.Values.All(s => ladders.FitOf(s, r.variation).Ladder is not null))
-                .Select(r =>
-                    Run.Of(
-                        r.light,
-                        r.variation,
-                        PieceGlow.Of(r.light, pigment => ladders.FitOf(samples[pigment], r.variation).Ladder!)
-                    )
-                ),
-        ];
+        var factors = Variation.AbsorptionFactors;
+        var smoothings = Variation.Smoothings;
+        var runs = new Run?[factors.Count * smoothings.Count];
+        Parallel.For(
+            0,
+            factors.Count,
+            f =>
+            {
+                var light = PieceLight.Of(piece, optics, factors[f]);
+                for (int s = 0; s < smoothings.Count; s++)
+                {
+                    runs[(f * smoothings.Count) + s] = RunOf(light, new(factors[f], smoothings[s]), samples);
+                }
+            }
+        );
+        return [.. runs.OfType<Run>()];
     }
 
-    private Dictionary<Pigment, SheetSample> SamplesOf(Piece piece) =>
-        piece
-            .Layers.Where(l => l.HasPigment)
-            .Select(l => l.Pigment!)
-            .Distinct()
-            .ToDictionary(p => p, p => sheets.SampleOf(p).Sample!);
+    /// <summary>One run over a solved piece; null if the sheet of one of its pigments cannot be held by traps.</summary>
+    private Run? RunOf(PieceLight light, Variation variation, Dictionary<Pigment, SheetSample> samples)
+    {
+        if (!light.Piece.HasPigment)
+        {
+            return Run.Of(light, variation, null);
+        }
+        return samples.Values.All(sample => ladders.FitOf(sample, variation).Ladder is not null)
+            ? Run.Of(
+                light,
+                variation,
+                PieceGlow.Of(light, pigment => ladders.FitOf(samples[pigment], variation).Ladder!)
+            )
+            : null;
+    }
+
+    private Dictionary<Pigment, SheetSample> SamplesOf(Piece piece)
+    {
+        // By reference: comparing all numbers of two pigments would take longer than what is looked up.
+        var samples = new Dictionary<Pigment, SheetSample>(ReferenceEqualityComparer.Instance);
+        foreach (var layer in piece.Layers)
+        {
+            if (layer.HasPigment)
+            {
+                samples[layer.Pigment!] = sheets.SampleOf(layer.Pigment!).Sample!;
+            }
+        }
+        return samples;
+    }
 
     private static IEnumerable<Problem> TargetProblems(Recipe recipe)
     {
