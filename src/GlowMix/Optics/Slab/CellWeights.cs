@@ -39,8 +39,8 @@ internal sealed class CellWeights(int nodes, int mostCells)
             for (int j = 0; j < nodes; j += 4)
             {
                 var k = Load(modes.Rates, j);
-                var rising = Vector256.Exp(k * Vector256.Create(t - depth));
-                var falling = Vector256.Exp(k * Vector256.Create(-t));
+                var rising = Exponential.Of(k * Vector256.Create(t - depth));
+                var falling = Exponential.Of(k * Vector256.Create(-t));
                 if (edge > 0)
                 {
                     var fromAbove = rising - Load(risingBefore, j);

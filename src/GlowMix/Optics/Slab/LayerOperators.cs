@@ -226,8 +226,8 @@ internal sealed class LayerOperators
         for (nuint j = 0; j < (nuint)n; j += 4)
         {
             var k = Vector256.LoadUnsafe(ref rates, j);
-            total += Vector256.LoadUnsafe(ref fromBelow, j) * Vector256.Exp(k * below);
-            total += Vector256.LoadUnsafe(ref fromAbove, j) * Vector256.Exp(k * above);
+            total += Vector256.LoadUnsafe(ref fromBelow, j) * Exponential.Of(k * below);
+            total += Vector256.LoadUnsafe(ref fromAbove, j) * Exponential.Of(k * above);
         }
         double sum = Vector256.Sum(total);
         for (int i = 0; i < inside.ThinModes; i++)
