@@ -12,6 +12,15 @@ public static class DocumentFile
     /// <param name="longestBytes">The longest file accepted, in bytes.</param>
     public static FileText Read(string path, int longestBytes = Document.LongestBytes)
     {
+        FileBytes file = ReadBytes(path, longestBytes);
+        return file.Problem is { } problem ? new(path, "", problem) : Decode(file.Bytes.Span, path);
+    }
+
+    /// <summary>Reads a file's bytes, whatever they are; never more than the limit and one byte of it.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="longestBytes">The longest file accepted, in bytes.</param>
+    public static FileBytes ReadBytes(string path, int longestBytes)
+    {
         ArgumentNullException.ThrowIfNull(path);
         try
         {
@@ -25,11 +34,13 @@ public static class DocumentFile
                 System.IO.FileAccess.Read,
                 FileShare.ReadWrite
             );
-            var bytes = new byte[longestBytes + 1];
+            // A file that tells its length gets no more room than it needs; a pipe and a device tell none.
+            long told = stream.CanSeek && stream.Length > 0 ? stream.Length : longestBytes;
+            var bytes = new byte[Math.Min(told, longestBytes) + 1];
             int length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return length > longestBytes
-                ? Refused(path, null, ProblemTexts.TooLong(longestBytes))
-                : Decode(bytes.AsSpan(0, length), path);
+                ? new(path, default, new Problem(path, null, ProblemTexts.TooLong(longestBytes)))
+                : new(path, bytes.AsMemory(0, length));
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -61,8 +72,8 @@ public static class DocumentFile
         return Refused(name, place, ProblemTexts.NotUtf8(bytes[bytesRead]));
     }
 
-    private static FileText Unreadable(string name, string text) =>
-        new(name, "", new Problem(name, null, text, Kind: ProblemKind.FileAccess));
+    private static FileBytes Unreadable(string name, string text) =>
+        new(name, default, new Problem(name, null, text, Kind: ProblemKind.FileAccess));
 
     private static FileText Refused(string name, Place? place, string text) =>
         new(name, "", new Problem(name, place, text));

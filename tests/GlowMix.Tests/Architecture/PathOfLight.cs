@@ -21,6 +21,9 @@ internal static class PathOfLight
         "Predictions",
         "Choosing",
         "Readings",
+        "Readings.Files",
+        "Readings.Spectral",
+        "Readings.Decay",
         "Markings",
     ];
 

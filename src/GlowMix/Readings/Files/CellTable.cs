@@ -1,0 +1,218 @@
+using GlowMix.Documents;
+
+namespace GlowMix.Readings.Files;
+
+/// <summary>A text cut into rows of cells, each cell read as a number or a time where it is one.</summary>
+internal sealed class CellTable
+{
+    private readonly string text;
+    private readonly List<(int Start, int Length)> lines;
+    private readonly List<(int Start, int Length)> cells = [];
+    private readonly List<CellSort> sorts = [];
+    private readonly List<double> numbers = [];
+    private readonly List<(int Line, int FirstCell, int Count)> rows = [];
+
+    private (int First, int Last)? among;
+
+    private CellTable(string text, List<(int Start, int Length)> lines, TableFormat format) =>
+        (this.text, this.lines, Format) = (text, lines, format);
+
+    /// <summary>How it is written.</summary>
+    public TableFormat Format { get; }
+
+    /// <summary>Number of rows; one a line, the empty ones too.</summary>
+    public int RowCount => rows.Count;
+
+    /// <summary>Cells of the commonest row of numbers.</summary>
+    public int Width { get; private set; }
+
+    /// <summary>Rows of that width, of numbers for the most part.</summary>
+    public List<int> NumberRows { get; } = [];
+
+    /// <summary>Wavelengths stood in a row and not in a column.</summary>
+    public bool IsTransposed { get; private init; }
+
+    /// <summary>A number has a decimal mark.</summary>
+    public bool HasFractions { get; private set; }
+
+    /// <summary>A number has its thousands set apart.</summary>
+    public bool HasGroups { get; private set; }
+
+    /// <summary>The lines above the first row of numbers, as they stand; no more than a header's worth of them.</summary>
+    public IReadOnlyList<string> HeaderLines { get; private set; } = [];
+
+    /// <summary>Cuts a text.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="lines">Its lines.</param>
+    /// <param name="format">How it is written.</param>
+    /// <param name="among">First and last line whose numbers count, from 1; null for all.</param>
+    public static CellTable Of(
+        string text,
+        List<(int Start, int Length)> lines,
+        TableFormat format,
+        (int First, int Last)? among = null
+    )
+    {
+        var table = new CellTable(text, lines, format) { among = among };
+        for (int i = 0; i < lines.Count; i++)
+        {
+            int first = table.cells.Count;
+            int count = lines[i].Length == 0 ? 0 : CellSplitter.Split(text, lines[i], format, table.cells);
+            table.rows.Add((i, first, count));
+            table.ReadCells(first);
+        }
+        table.FindNumberRows();
+        table.HeaderLines = table.LinesAboveNumbers();
+        const int FewRows = 12;
+        return table.NumberRows.Count is >= 2 and <= FewRows && table.Width > 3 * table.NumberRows.Count
+            ? table.Transposed()
+            : table;
+    }
+
+    /// <summary>Number of cells of a row.</summary>
+    public int CellsOf(int row) => rows[row].Count;
+
+    /// <summary>Line of a row, from 1.</summary>
+    public int LineOf(int row) => rows[row].Line + 1;
+
+    /// <summary>What a cell holds; nothing where the row is shorter.</summary>
+    public CellSort SortOf(int row, int column) =>
+        column < rows[row].Count ? sorts[rows[row].FirstCell + column] : CellSort.Empty;
+
+    /// <summary>The number in a cell, minutes where it is a time; NaN where it is neither.</summary>
+    public double NumberAt(int row, int column) =>
+        column < rows[row].Count ? numbers[rows[row].FirstCell + column] : double.NaN;
+
+    /// <summary>A cell's text.</summary>
+    public string TextAt(int row, int column) =>
+        column < rows[row].Count
+            ? text.Substring(
+                cells[rows[row].FirstCell + column].Start,
+                cells[rows[row].FirstCell + column].Length
+            )
+            : "";
+
+    /// <summary>Where a cell begins, or where it is missing.</summary>
+    public Place PlaceOf(int row, int column)
+    {
+        var (line, first, count) = rows[row];
+        var (lineStart, length) = lines[line];
+        int start = column < count ? cells[first + column].Start : lineStart + length;
+        return new(line + 1, start - lineStart + 1);
+    }
+
+    /// <summary>The text of a row's line.</summary>
+    public ReadOnlySpan<char> LineText(int row) =>
+        text.AsSpan(lines[rows[row].Line].Start, lines[rows[row].Line].Length);
+
+    private void ReadCells(int first)
+    {
+        for (int i = first; i < cells.Count; i++)
+        {
+            var cell = text.AsSpan(cells[i].Start, cells[i].Length);
+            if (cell.Length == 0)
+            {
+                sorts.Add(CellSort.Empty);
+                numbers.Add(double.NaN);
+            }
+            else if (NumberCell.TryRead(cell, Format.DecimalMark, out NumberCell number))
+            {
+                HasFractions |= number.HasMark;
+                HasGroups |= number.IsGrouped;
+                sorts.Add(CellSort.Number);
+                numbers.Add(number.Value);
+            }
+            else if (ClockCell.TryRead(cell, out double minutes))
+            {
+                sorts.Add(CellSort.Clock);
+                numbers.Add(minutes);
+            }
+            else
+            {
+                sorts.Add(ClockCell.IsDate(cell) ? CellSort.Date : CellSort.Text);
+                numbers.Add(double.NaN);
+            }
+        }
+    }
+
+    private void FindNumberRows()
+    {
+        var ofWidth = new Dictionary<int, int>();
+        for (int row = 0; row < rows.Count; row++)
+        {
+            if (IsOfNumbers(row))
+            {
+                ofWidth[rows[row].Count] = ofWidth.GetValueOrDefault(rows[row].Count) + 1;
+            }
+        }
+        int most = 0;
+        foreach (var (width, count) in ofWidth)
+        {
+            if (count > most || (count == most && width > Width))
+            {
+                (Width, most) = (width, count);
+            }
+        }
+        for (int row = 0; row < rows.Count; row++)
+        {
+            if (rows[row].Count == Width && IsOfNumbers(row))
+            {
+                NumberRows.Add(row);
+            }
+        }
+    }
+
+    private List<string> LinesAboveNumbers()
+    {
+        const int MostLines = 2000;
+        const int LongestLine = 2000;
+        var above = new List<string>();
+        int end = NumberRows.Count > 0 ? rows[NumberRows[0]].Line : lines.Count;
+        for (int i = Math.Max(0, end - MostLines); i < end; i++)
+        {
+            above.Add(text.Substring(lines[i].Start, Math.Min(LongestLine, lines[i].Length)));
+        }
+        return above;
+    }
+
+    private bool IsOfNumbers(int row)
+    {
+        var (line, first, count) = rows[row];
+        if (among is var (from, to) && (line + 1 < from || line + 1 > to))
+        {
+            return false;
+        }
+        int found = 0;
+        int filled = 0;
+        for (int i = first; i < first + count; i++)
+        {
+            found += sorts[i] is CellSort.Number or CellSort.Clock ? 1 : 0;
+            filled += sorts[i] is CellSort.Empty or CellSort.Date ? 0 : 1;
+        }
+        return found >= 2 && found * 2 >= filled;
+    }
+
+    private CellTable Transposed()
+    {
+        var turned = new CellTable(text, lines, Format)
+        {
+            IsTransposed = true,
+            HasFractions = HasFractions,
+            HasGroups = HasGroups,
+            HeaderLines = HeaderLines,
+        };
+        for (int column = 0; column < Width; column++)
+        {
+            turned.rows.Add((rows[NumberRows[0]].Line, turned.cells.Count, NumberRows.Count));
+            foreach (int row in NumberRows)
+            {
+                int cell = rows[row].FirstCell + column;
+                turned.cells.Add(cells[cell]);
+                turned.sorts.Add(sorts[cell]);
+                turned.numbers.Add(numbers[cell]);
+            }
+        }
+        turned.FindNumberRows();
+        return turned;
+    }
+}

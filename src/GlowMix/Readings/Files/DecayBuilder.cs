@@ -1,0 +1,283 @@
+using GlowMix.Documents;
+using GlowMix.Predictions;
+
+namespace GlowMix.Readings.Files;
+
+/// <summary>Makes a decay reading of the rows of a table.</summary>
+internal sealed class DecayBuilder
+{
+    private const double MinutesPerDay = 1440;
+    private const double SecondsPerMinute = 60;
+    private const double MinutesPerHour = 60;
+
+    private readonly ColumnChoice choice;
+    private readonly CellTable table;
+    private readonly ReadingOptions options;
+    private readonly string file;
+    private readonly List<Warning> warnings;
+
+    private DecayBuilder(
+        ColumnChoice choice,
+        CellTable table,
+        ReadingOptions options,
+        string file,
+        List<Warning> warnings
+    ) =>
+        (this.choice, this.table, this.options, this.file, this.warnings) = (
+            choice,
+            table,
+            options,
+            file,
+            warnings
+        );
+
+    /// <summary>Makes the reading.</summary>
+    /// <param name="rows">The rows as written.</param>
+    /// <param name="choice">What their columns are.</param>
+    /// <param name="table">The table, for places and the header.</param>
+    /// <param name="options">What the user says.</param>
+    /// <param name="findings">How the table was found, to be completed.</param>
+    /// <param name="file">The file's name.</param>
+    /// <param name="warnings">What was found so far.</param>
+    public static ReadingOutcome Build(
+        List<ReadRow> rows,
+        ColumnChoice choice,
+        CellTable table,
+        ReadingOptions options,
+        TableFindings findings,
+        string file,
+        List<Warning> warnings
+    ) => new DecayBuilder(choice, table, options, file, warnings).Build(rows, findings);
+
+    private ReadingOutcome Build(List<ReadRow> rows, TableFindings findings)
+    {
+        if (rows.Count < 2)
+        {
+            return Refused(null, ReadingTexts.TooFewRows(rows.Count));
+        }
+        var (toMinutes, timeWord) = TimeScale(rows);
+        var (unit, factor) = LightScale();
+        var points = new List<(double Minutes, double Value, int Row)>(rows.Count);
+        double days = 0;
+        double before = double.NegativeInfinity;
+        foreach (ReadRow row in rows)
+        {
+            double minutes = (row.Along * toMinutes) + days;
+            if (choice.Along.IsClock && minutes < before - (MinutesPerDay / 2))
+            {
+                // Past midnight.
+                days += MinutesPerDay;
+                minutes += MinutesPerDay;
+            }
+            before = minutes;
+            points.Add((minutes, factor * row.Light, row.Row));
+        }
+        bool isDescending = points[^1].Minutes < points[0].Minutes;
+        points = [.. points.OrderBy(p => p.Minutes)];
+        double start = options.DarkFromMinutes ?? FoundStart(points);
+        points = [.. points.Select(p => (p.Minutes - start, p.Value, p.Row))];
+        if (points.TrueForAll(p => p.Value == 0))
+        {
+            return Refused(null, ReadingTexts.AllZero);
+        }
+        double step = factor * (options.DisplayStep ?? StepOfDigits());
+        if (Growth(points, step) is { } growth)
+        {
+            return Refused(
+                table.PlaceOf(growth.Row, choice.Light.Index),
+                ReadingTexts.Grows(growth.Minutes, growth.Value, growth.First)
+            );
+        }
+        return new(
+            null,
+            new DecayReading
+            {
+                File = file,
+                Minutes = [.. points.Select(p => p.Minutes)],
+                Values = [.. points.Select(p => p.Value)],
+                Unit = unit,
+                DisplayStep = step,
+                Warnings = [.. warnings],
+                Findings = findings with
+                {
+                    AlongUnit = timeWord,
+                    LightUnit = unit switch
+                    {
+                        DecayUnit.McdPerM2 => "mcd/m²",
+                        DecayUnit.Lux => "lx",
+                        _ => "no unit",
+                    },
+                    IsDescending = isDescending,
+                },
+            },
+            []
+        );
+    }
+
+    private (double ToMinutes, string Word) TimeScale(List<ReadRow> rows)
+    {
+        if (choice.Along.IsClock)
+        {
+            return ClockScale(rows);
+        }
+        TimeUnit? unit = options.TimeUnit ?? HeaderUnits.TimeOf(choice.Along.Name);
+        if (unit is null)
+        {
+            foreach (string line in table.HeaderLines)
+            {
+                if (line.Contains("time", StringComparison.OrdinalIgnoreCase))
+                {
+                    unit ??= HeaderUnits.TimeOf(line);
+                }
+            }
+        }
+        if (unit is null)
+        {
+            // A glow is read for hours: what would be more than a day in minutes is seconds.
+            unit = rows.Max(r => r.Along) > MinutesPerDay ? TimeUnit.Second : TimeUnit.Minute;
+            warnings.Add(
+                new(
+                    "time_unit_guessed",
+                    null,
+                    $"times are taken as {(unit == TimeUnit.Second ? "seconds" : "minutes")}; no unit is told, say --time-unit s, min or h"
+                )
+            );
+        }
+        return unit switch
+        {
+            TimeUnit.Second => (1 / SecondsPerMinute, "s"),
+            TimeUnit.Hour => (MinutesPerHour, "h"),
+            _ => (1, "min"),
+        };
+    }
+
+    // Three parts are hours, minutes, seconds. Two may be hours and minutes, or minutes and seconds.
+    private (double ToMinutes, string Word) ClockScale(List<ReadRow> rows)
+    {
+        string first = table.TextAt(rows[0].Row, choice.Along.Index);
+        if (first.Count(c => c == ':') != 1)
+        {
+            return (1, "h:mm:ss");
+        }
+        string name = choice.Along.Name.ToLowerInvariant();
+        bool isTold =
+            name.Contains("m:ss", StringComparison.Ordinal)
+            || name.Contains("h:mm", StringComparison.Ordinal);
+        const double EarlyMorning = 6 * MinutesPerHour;
+        bool areSeconds =
+            options.TimeUnit is TimeUnit.Minute or TimeUnit.Second
+            || name.Contains("m:ss", StringComparison.Ordinal)
+            || (options.TimeUnit is null && !isTold && rows[0].Along < EarlyMorning);
+        if (!isTold && options.TimeUnit is null)
+        {
+            warnings.Add(
+                new(
+                    "time_unit_guessed",
+                    null,
+                    $"times such as {ProblemTexts.Quote(first)} are taken as {(areSeconds ? "minutes and seconds" : "hours and minutes")}; say --time-unit {(areSeconds ? "h for hours and minutes" : "min for minutes and seconds")}"
+                )
+            );
+        }
+        return areSeconds ? (1 / SecondsPerMinute, "m:ss") : (1, "h:mm");
+    }
+
+    private (DecayUnit Unit, double Factor) LightScale()
+    {
+        var found = HeaderUnits.DecayOf(choice.Light.Name);
+        for (int i = table.HeaderLines.Count - 1; i >= 0 && found is null; i--)
+        {
+            found = HeaderUnits.DecayOf(table.HeaderLines[i]);
+        }
+        if (options.DecayUnit is { } asked)
+        {
+            return found?.Unit == asked ? found.Value : (asked, 1);
+        }
+        if (found is null)
+        {
+            warnings.Add(
+                new(
+                    "unit_guessed",
+                    null,
+                    "taken as relative brightness; no unit is told, say --unit mcd, cd or lux"
+                )
+            );
+        }
+        return found ?? (DecayUnit.Relative, 1);
+    }
+
+    /// <summary>When the light went off: where a level reading falls to a third or less at once; else as the file counts.</summary>
+    private double FoundStart(List<(double Minutes, double Value, int Row)> points)
+    {
+        const double Fall = 3;
+        const double Level = 1.2;
+        for (int i = 1; i + 2 < points.Count; i++)
+        {
+            double most = points.Take(i + 1).Max(p => p.Value);
+            double least = points.Take(i + 1).Min(p => p.Value);
+            if (least <= 0 || most > Level * least)
+            {
+                break;
+            }
+            if (points[i + 1].Value * Fall < least)
+            {
+                warnings.Add(
+                    new(
+                        "dark_start_guessed",
+                        null,
+                        ReadingTexts.Invariant(
+                            $"the light is taken to go off at {points[i].Minutes:0.###} min, line {table.LineOf(points[i].Row)}; there the reading falls at once, say --dark-from if it was later"
+                        )
+                    )
+                );
+                return points[i].Minutes;
+            }
+        }
+        if (choice.Along.IsClock && points[0].Minutes >= MinutesPerHour)
+        {
+            warnings.Add(
+                new(
+                    "dark_start_guessed",
+                    null,
+                    "the light is taken to go off at the first time; the times are those of a clock, say --dark-from"
+                )
+            );
+            return points[0].Minutes;
+        }
+        return 0;
+    }
+
+    // One digit of the last place that any value shows; powers of ten show none.
+    private double StepOfDigits()
+    {
+        int decimals = 0;
+        foreach (int row in table.NumberRows)
+        {
+            string cell = table.TextAt(row, choice.Light.Index);
+            if (cell.Contains('e', StringComparison.OrdinalIgnoreCase))
+            {
+                return 0;
+            }
+            int mark = cell.LastIndexOf(table.Format.DecimalMark);
+            int shown = mark < 0 ? 0 : cell.Skip(mark + 1).TakeWhile(char.IsAsciiDigit).Count();
+            decimals = Math.Max(decimals, shown);
+        }
+        return Math.Pow(10, -decimals);
+    }
+
+    private static (double Minutes, double Value, double First, int Row)? Growth(
+        List<(double Minutes, double Value, int Row)> points,
+        double step
+    )
+    {
+        var dark = points.Where(p => p.Minutes > 0).ToArray();
+        if (dark.Length < 2)
+        {
+            return null;
+        }
+        var (minutes, value, row) = dark[^1];
+        double first = dark[0].Value;
+        return value > (1.1 * first) + (2 * step) ? (minutes, value, first, row) : null;
+    }
+
+    private ReadingOutcome Refused(Place? place, string text) => new(null, null, [new(file, place, text)]);
+}

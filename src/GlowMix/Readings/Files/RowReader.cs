@@ -1,0 +1,126 @@
+using GlowMix.Documents;
+
+namespace GlowMix.Readings.Files;
+
+/// <summary>Reads the rows of the chosen columns, and tells every one that cannot be read.</summary>
+internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOptions options, string file)
+{
+    private const int MostProblems = 20;
+
+    // Not needed for any figure: a calibration often ends in NaN there.
+    private const double VisibleFromNm = 380;
+    private const double VisibleToNm = 780;
+
+    /// <summary>Rows that were left out, with what is wrong with the first.</summary>
+    public int LeftOut { get; private set; }
+
+    /// <summary>Line of the first row that was left out.</summary>
+    public int FirstLeftOutLine { get; private set; }
+
+    /// <summary>Remarks between the rows.</summary>
+    public int Remarks { get; private set; }
+
+    /// <summary>Errors in line order.</summary>
+    public List<Problem> Problems { get; } = [];
+
+    /// <summary>The rows in the order of the file.</summary>
+    public List<ReadRow> Read()
+    {
+        var rows = new List<ReadRow>(table.NumberRows.Count);
+        if (table.NumberRows.Count == 0)
+        {
+            return rows;
+        }
+        int[] used = choice.Dark is { } darkColumn
+            ? [choice.Along.Index, choice.Light.Index, darkColumn.Index]
+            : [choice.Along.Index, choice.Light.Index];
+        int needed = used.Max() + 1;
+        int last = EndOf(table.NumberRows[^1], needed);
+        for (int row = table.NumberRows[0]; row <= last && Problems.Count < MostProblems; row++)
+        {
+            if (table.CellsOf(row) == 0)
+            {
+                continue;
+            }
+            double along = table.NumberAt(row, choice.Along.Index);
+            double light = table.NumberAt(row, choice.Light.Index);
+            double dark = choice.Dark is { } d ? table.NumberAt(row, d.Index) : 0;
+            if (!double.IsNaN(along) && !double.IsNaN(light) && !double.IsNaN(dark))
+            {
+                rows.Add(new(row, along, light, dark));
+            }
+            else if (IsRemark(row))
+            {
+                Remarks++;
+            }
+            else
+            {
+                Refuse(row, along, used, needed);
+            }
+        }
+        return rows;
+    }
+
+    // A last line that breaks off is part of the table, not of what stands below it.
+    private int EndOf(int last, int needed)
+    {
+        int next = last + 1;
+        while (next < table.RowCount && table.CellsOf(next) == 0)
+        {
+            next++;
+        }
+        if (next >= table.RowCount || table.CellsOf(next) >= needed || options.Lines is not null)
+        {
+            return last;
+        }
+        for (int column = 0; column < table.CellsOf(next); column++)
+        {
+            if (table.SortOf(next, column) is not (CellSort.Number or CellSort.Empty))
+            {
+                return last;
+            }
+        }
+        return table.SortOf(next, choice.Along.Index) == CellSort.Number ? next : last;
+    }
+
+    private bool IsRemark(int row)
+    {
+        if (table.IsTransposed)
+        {
+            return false;
+        }
+        var line = table.LineText(row).TrimStart(" \t\u00A0\",;|");
+        return line.Length == 0 || !(char.IsAsciiDigit(line[0]) || line[0] is '+' or '-' or '.' or '\u2212');
+    }
+
+    private void Refuse(int row, double along, int[] used, int needed)
+    {
+        if (options.IsLenient || IsBeyondVisible(along))
+        {
+            FirstLeftOutLine = LeftOut == 0 ? table.LineOf(row) : FirstLeftOutLine;
+            LeftOut++;
+            return;
+        }
+        int bad = Array.FindIndex(used, c => double.IsNaN(table.NumberAt(row, c)));
+        Problems.Add(
+            table.CellsOf(row) < needed
+                ? new(file, table.PlaceOf(row, 0), ReadingTexts.ShortRow(table.CellsOf(row), table.Width))
+                : new(
+                    file,
+                    table.PlaceOf(row, used[bad]),
+                    ReadingTexts.NotANumber(
+                        (
+                            bad == 0 ? choice.Along
+                            : bad == 1 ? choice.Light
+                            : choice.Dark!
+                        ).Told,
+                        table.TextAt(row, used[bad])
+                    )
+                )
+        );
+    }
+
+    private bool IsBeyondVisible(double along) =>
+        choice.Kind == ReadingKind.Spectrum
+        && along * WavelengthHints.NmIn(choice.WavelengthUnit) is < VisibleFromNm or > VisibleToNm;
+}

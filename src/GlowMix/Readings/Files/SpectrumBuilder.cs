@@ -1,0 +1,191 @@
+using GlowMix.Documents;
+using GlowMix.Predictions;
+using GlowMix.Spectra;
+
+namespace GlowMix.Readings.Files;
+
+/// <summary>Makes a spectral reading of the rows of a table.</summary>
+internal static class SpectrumBuilder
+{
+    private const double VisibleFromNm = 380;
+    private const double VisibleToNm = 780;
+
+    // The top of converters of 8 bits; greater whole numbers, or any this great, are counts and no power.
+    private const double LeastWholeCounts = 255;
+    private const double LeastCounts = 1500;
+
+    /// <summary>Makes the reading.</summary>
+    /// <param name="rows">The rows as written.</param>
+    /// <param name="choice">What their columns are.</param>
+    /// <param name="table">The table, for places and the header.</param>
+    /// <param name="options">What the user says.</param>
+    /// <param name="findings">How the table was found, to be completed.</param>
+    /// <param name="file">The file's name.</param>
+    /// <param name="warnings">What was found so far.</param>
+    public static ReadingOutcome Build(
+        List<ReadRow> rows,
+        ColumnChoice choice,
+        CellTable table,
+        ReadingOptions options,
+        TableFindings findings,
+        string file,
+        List<Warning> warnings
+    )
+    {
+        var (unit, unitIsGuessed) = UnitOf(rows, choice, table, options);
+        double nmPerUnit = WavelengthHints.NmIn(choice.WavelengthUnit);
+        var raw = new List<(double Nm, double Value, int Row)>(rows.Count);
+        foreach (ReadRow row in rows)
+        {
+            double nm = row.Along * nmPerUnit;
+            // Sums of decimal steps in µm or Å must not become 450.00000000000006 nm.
+            nm = choice.WavelengthUnit == LengthUnit.Nanometre ? nm : Math.Round(nm, 9);
+            double value = unit.Factor * (row.Light - row.Dark);
+            raw.Add((nm, unit.IsPhotons && nm > 0 ? value / nm : value, row.Row));
+        }
+        SpectrumRows sorted = SpectrumRows.Of(raw, table, options, file);
+        warnings.AddRange(sorted.Warnings);
+        Problem? problem = sorted.Problem ?? Check(sorted.Rows, table, unit, file, warnings);
+        if (problem is not null)
+        {
+            return new(null, null, [problem]);
+        }
+        if (unitIsGuessed)
+        {
+            warnings.Add(
+                new(
+                    "unit_guessed",
+                    null,
+                    "taken as raw counts; the values are large and have no unit, say --unit relative if they are power"
+                )
+            );
+        }
+        double[] nms = [.. sorted.Rows.Select(r => r.Nm)];
+        double[] values = [.. sorted.Rows.Select(r => r.Value)];
+        return new(
+            new SpectralReading
+            {
+                File = file,
+                Spectrum = TabulatedSpectrum.From(nms, values),
+                Unit = unit.Unit,
+                IsCorrected = options.IsCorrected,
+                Warnings = [.. warnings],
+                Findings = findings with
+                {
+                    LightUnit = unit.Word,
+                    IsDescending = sorted.IsDescending,
+                    RowsMerged = sorted.Merged,
+                    RowsLeftOut = findings.RowsLeftOut + sorted.Strays,
+                },
+            },
+            null,
+            []
+        );
+    }
+
+    private static (LightUnit Unit, bool IsGuessed) UnitOf(
+        List<ReadRow> rows,
+        ColumnChoice choice,
+        CellTable table,
+        ReadingOptions options
+    )
+    {
+        LightUnit? found = HeaderUnits.LightOf(choice.Light.Name) ?? FromHeader(table);
+        if (options.SpectralUnit is { } asked)
+        {
+            return found?.Unit == asked
+                ? (found, false)
+                : (
+                    new(
+                        asked switch
+                        {
+                            SpectralUnit.Counts => "counts",
+                            SpectralUnit.WPerM2Nm => "W/m²/nm",
+                            _ => "relative",
+                        },
+                        asked,
+                        1
+                    ),
+                    false
+                );
+        }
+        if (found is not null)
+        {
+            return (found, false);
+        }
+        bool areWhole = rows.TrueForAll(r => r.Light == Math.Floor(r.Light));
+        double largest = rows.Count == 0 ? 0 : rows.Max(r => r.Light);
+        bool areCounts =
+            choice.Light.Role == ColumnRole.Raw
+            || (areWhole && largest >= LeastWholeCounts)
+            || largest >= LeastCounts;
+        return areCounts
+            ? (new("counts", SpectralUnit.Counts, 1), true)
+            : (new("no unit", SpectralUnit.Relative, 1), false);
+    }
+
+    // A line of its own above the table: 'Units: µW/cm²/nm'. Counts and shares only where it speaks of units.
+    private static LightUnit? FromHeader(CellTable table)
+    {
+        for (int i = table.HeaderLines.Count - 1; i >= 0; i--)
+        {
+            string line = table.HeaderLines[i];
+            LightUnit? unit = HeaderUnits.LightOf(line);
+            if (
+                unit is { Unit: SpectralUnit.WPerM2Nm }
+                || unit is not null
+                    && (
+                        line.Contains("unit", StringComparison.OrdinalIgnoreCase)
+                        || line.Contains("einheit", StringComparison.OrdinalIgnoreCase)
+                        || line.Contains("axis", StringComparison.OrdinalIgnoreCase)
+                        || line.Contains("mode", StringComparison.OrdinalIgnoreCase)
+                    )
+            )
+            {
+                return unit;
+            }
+        }
+        return null;
+    }
+
+    private static Problem? Check(
+        IReadOnlyList<(double Nm, double Value, int Row)> rows,
+        CellTable table,
+        LightUnit unit,
+        string file,
+        List<Warning> warnings
+    )
+    {
+        var visible = rows.Where(r => r.Nm is >= VisibleFromNm and <= VisibleToNm).ToArray();
+        if (visible.Length < 2)
+        {
+            return new(file, null, ReadingTexts.NothingVisible(rows[0].Nm, rows[^1].Nm));
+        }
+        var top = visible.MaxBy(r => r.Value);
+        var bottom = visible.MinBy(r => r.Value);
+        if (top.Value == 0 && bottom.Value == 0)
+        {
+            return new(file, null, ReadingTexts.AllZero);
+        }
+        if (-bottom.Value > top.Value)
+        {
+            return new(
+                file,
+                table.PlaceOf(bottom.Row, 0),
+                ReadingTexts.NegativePeak(bottom.Value, bottom.Nm)
+            );
+        }
+        if (top.Value == bottom.Value)
+        {
+            bool areCounts =
+                unit.Unit == SpectralUnit.Counts
+                || (top.Value >= LeastWholeCounts && top.Value == Math.Floor(top.Value));
+            if (areCounts)
+            {
+                return new(file, table.PlaceOf(top.Row, 0), ReadingTexts.SaturatedEverywhere(top.Value));
+            }
+            warnings.Add(new("flat", null, "every value is the same; is this the column of the light?"));
+        }
+        return null;
+    }
+}

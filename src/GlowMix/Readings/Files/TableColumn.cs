@@ -1,0 +1,55 @@
+namespace GlowMix.Readings.Files;
+
+/// <summary>A column with what its header and its numbers say.</summary>
+/// <param name="Index">From 0.</param>
+/// <param name="Name">From the header; may be empty.</param>
+/// <param name="Role">What the name says.</param>
+/// <param name="Numbers">The numbers of the rows that have one.</param>
+/// <param name="Sequence">How they follow each other.</param>
+/// <param name="IsClock">They are times of the clock.</param>
+/// <param name="IsFilled">Nearly every row has a number here.</param>
+internal sealed record TableColumn(
+    int Index,
+    string Name,
+    ColumnRole Role,
+    double[] Numbers,
+    NumberSequence Sequence,
+    bool IsClock,
+    bool IsFilled
+)
+{
+    /// <summary>As told to the user.</summary>
+    public ColumnName Told => new(Index + 1, Name);
+
+    /// <summary>The columns of a table.</summary>
+    public static TableColumn[] Of(CellTable table)
+    {
+        string[] names = TableHeader.NamesOf(table);
+        var columns = new TableColumn[table.Width];
+        for (int i = 0; i < columns.Length; i++)
+        {
+            var numbers = new List<double>(table.NumberRows.Count);
+            int clocks = 0;
+            foreach (int row in table.NumberRows)
+            {
+                double number = table.NumberAt(row, i);
+                if (!double.IsNaN(number))
+                {
+                    numbers.Add(number);
+                    clocks += table.SortOf(row, i) == CellSort.Clock ? 1 : 0;
+                }
+            }
+            double[] found = [.. numbers];
+            columns[i] = new(
+                i,
+                names[i],
+                HeaderWords.RoleOf(names[i]),
+                found,
+                NumberSequence.Of(found),
+                clocks * 2 > found.Length,
+                found.Length >= 0.9 * table.NumberRows.Count
+            );
+        }
+        return columns;
+    }
+}

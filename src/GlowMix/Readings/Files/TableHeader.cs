@@ -1,0 +1,141 @@
+namespace GlowMix.Readings.Files;
+
+/// <summary>The names of a table's columns, from the lines above its numbers.</summary>
+internal static class TableHeader
+{
+    private const int MostLinesUp = 60;
+
+    /// <summary>One name a column; empty where there is none.</summary>
+    public static string[] NamesOf(CellTable table)
+    {
+        if (table.IsTransposed)
+        {
+            return TransposedNames(table);
+        }
+        var lines = table.HeaderLines;
+        string[]? nearest = null;
+        for (int up = 1; up <= Math.Min(MostLinesUp, lines.Count); up++)
+        {
+            int at = lines.Count - up;
+            if (CellsOf(lines[at], table) is not { } cells)
+            {
+                continue;
+            }
+            if (AreUnits(cells) && at > 0 && CellsOf(lines[at - 1], table) is { } above)
+            {
+                cells = [.. above.Zip(cells, (name, unit) => $"{name} {unit}".Trim())];
+            }
+            if (Array.Exists(cells, c => HeaderWords.RoleOf(c) is ColumnRole.Wavelength or ColumnRole.Time))
+            {
+                return cells;
+            }
+            nearest ??= cells;
+        }
+        return nearest ?? [.. Enumerable.Repeat("", table.Width)];
+    }
+
+    /// <summary>The cells of a header line that has one for each column and no number in them; else null.</summary>
+    private static string[]? CellsOf(string line, CellTable table)
+    {
+        string stripped = line.Trim().TrimStart('#', ';', '%', '/', '!', '*', '\'', '>').Trim();
+        foreach (string[] cells in Splits(line, stripped, table))
+        {
+            if (
+                cells.Length == table.Width
+                && !Array.Exists(cells, IsNumber)
+                && Array.Exists(cells, c => c.Length > 0)
+            )
+            {
+                return cells;
+            }
+        }
+        return null;
+    }
+
+    private static IEnumerable<string[]> Splits(string line, string stripped, CellTable table)
+    {
+        if (table.Format.Delimiter != ' ')
+        {
+            yield return Split(line, table.Format.Delimiter);
+            yield return Split(stripped, table.Format.Delimiter);
+            yield break;
+        }
+        // Names may hold blanks where blanks separate: wide gaps first, then brackets kept with what stands before them.
+        yield return WideGaps(stripped);
+        yield return Bracketed(stripped);
+        foreach (char delimiter in "\t;,|")
+        {
+            yield return Split(stripped, delimiter);
+        }
+    }
+
+    private static string[] Split(string line, char delimiter)
+    {
+        var cells = new List<(int Start, int Length)>();
+        CellSplitter.Split(line, (0, line.Length), new TableFormat(delimiter, '.'), cells);
+        return [.. cells.Select(c => line.Substring(c.Start, c.Length))];
+    }
+
+    private static string[] WideGaps(string line) =>
+        line.Replace("\t", "  ", StringComparison.Ordinal)
+            .Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    private static string[] Bracketed(string line)
+    {
+        var cells = new List<string>();
+        foreach (string word in Split(line, ' '))
+        {
+            bool isOpen = cells.Count > 0 && (Opens(cells[^1]) || word[0] is '[' or '(' or '/');
+            if (isOpen)
+            {
+                cells[^1] += " " + word;
+            }
+            else
+            {
+                cells.Add(word);
+            }
+        }
+        return [.. cells];
+    }
+
+    private static bool Opens(string cell) =>
+        cell.Count(c => c is '[' or '(') > cell.Count(c => c is ']' or ')') || cell.EndsWith('/');
+
+    private static bool IsNumber(string cell) =>
+        NumberCell.TryRead(cell, '.', out _)
+        || NumberCell.TryRead(cell, ',', out _)
+        || ClockCell.TryRead(cell, out _)
+        || ClockCell.IsDate(cell);
+
+    // '[nm]', '(counts)', 'nm', 'W/m²/nm': a second line below the names.
+    private static bool AreUnits(string[] cells) =>
+        Array.TrueForAll(
+            cells,
+            c =>
+                c.Length == 0
+                || c[0] is '[' or '('
+                || c
+                    is "nm"
+                        or "µm"
+                        or "um"
+                        or "counts"
+                        or "s"
+                        or "min"
+                        or "h"
+                        or "lx"
+                        or "-"
+                        or "a.u."
+                        or "%"
+                || (c.Contains('/') && c.Length <= 16 && HeaderUnits.LightOf(c) is not null)
+        );
+
+    private static string[] TransposedNames(CellTable table)
+    {
+        var names = new string[table.Width];
+        for (int column = 0; column < names.Length; column++)
+        {
+            names[column] = table.SortOf(0, column) == CellSort.Text ? table.TextAt(0, column) : "";
+        }
+        return names;
+    }
+}

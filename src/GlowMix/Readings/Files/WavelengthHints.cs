@@ -1,0 +1,55 @@
+namespace GlowMix.Readings.Files;
+
+/// <summary>Which unit wavelengths can be in, by their size.</summary>
+internal static class WavelengthHints
+{
+    // Instruments for visible light reach from the ultraviolet some way into the infrared.
+    private const double ShortestNm = 100;
+    private const double LongestNm = 3500;
+    private const double VisibleFromNm = 400;
+    private const double VisibleToNm = 700;
+
+    /// <summary>nm or µm, where the range then holds visible light; null where neither does.</summary>
+    public static LengthUnit? UnitOf(double least, double most) =>
+        IsVisible(least, most) ? LengthUnit.Nanometre
+        : IsVisible(1000 * least, 1000 * most) ? LengthUnit.Micrometre
+        : null;
+
+    /// <summary>nm in a unit.</summary>
+    public static double NmIn(LengthUnit unit) =>
+        unit switch
+        {
+            LengthUnit.Micrometre => 1e3,
+            LengthUnit.Angstrom => 0.1,
+            LengthUnit.Metre => 1e9,
+            _ => 1,
+        };
+
+    /// <summary>The unit's sign.</summary>
+    public static string Word(LengthUnit unit) =>
+        unit switch
+        {
+            LengthUnit.Micrometre => "µm",
+            LengthUnit.Angstrom => "Å",
+            LengthUnit.Metre => "m",
+            _ => "nm",
+        };
+
+    /// <summary>What numbers that are no visible nm may be, with the option to say so.</summary>
+    public static string For(string name, NumberSequence sequence)
+    {
+        const string Option = "say --wavelength-unit";
+        return HeaderUnits.IsWavenumber(name) || IsVisible(1e7 / sequence.Most, 1e7 / sequence.Least)
+                ? "; as wavenumbers per cm they would be: export wavelengths in nm"
+            : IsVisible(0.1 * sequence.Least, 0.1 * sequence.Most) ? $"; if they are Å, {Option} angstrom"
+            : IsVisible(1e9 * sequence.Least, 1e9 * sequence.Most) ? $"; if they are m, {Option} m"
+            : $"; {Option} nm, um, angstrom or m, or name another column with --wavelength-column";
+    }
+
+    private static bool IsVisible(double leastNm, double mostNm) =>
+        leastNm >= ShortestNm
+        && mostNm <= LongestNm
+        && leastNm <= VisibleToNm
+        && mostNm >= VisibleFromNm
+        && mostNm > leastNm;
+}
