@@ -11,9 +11,9 @@ internal static class CheckCommand
     {
         var command = new Command(
             "check",
-            "Whether recipes and material files can be used; all problems at once."
+            "Whether recipes and material files can be used, all problems at once; whether figures kept beside a recipe still stand."
         );
-        var files = FileArguments.Create(command, args, "recipe or material files (YAML)");
+        var files = FileArguments.Create(command, args, "recipe, material or figures files (YAML)");
         command.Add(files);
         command.SetAction(parsed => Run(parsed.GetValue(files) ?? [], surroundings, runner));
         return command;
@@ -28,34 +28,62 @@ internal static class CheckCommand
             return ExitCode.Usage;
         }
         int code = ExitCode.Done;
+        // A pattern of the shell hands over recipes and their figures: each figures file is held against its recipe once.
+        var held = new HashSet<string>(StringComparer.Ordinal);
         foreach (string name in names)
         {
             surroundings.Stop.ThrowIfCancellationRequested();
-            var problems = ProblemsOf(name, surroundings, runner);
-            int own = Problems.Tell(problems, surroundings);
-            code = Math.Max(code, own);
-            if (own == ExitCode.Done)
+            var text = UserFile.Read(name, surroundings);
+            string? kind = FileKind.FirstKey(text.Text);
+            if (kind == FileKind.Figures)
             {
-                string warnings = problems.Count switch
+                if (held.Add(name))
                 {
-                    0 => "",
-                    1 => ", 1 warning",
-                    int count => $", {count} warnings",
-                };
-                surroundings.Sheet().Line($"{name}: no errors{warnings}");
-                surroundings.Out.Flush();
+                    var found = FiguresFile.ProblemsOf(name, text, surroundings, runner);
+                    code = Math.Max(code, Tell(name, found, FiguresTexts.Fresh, surroundings));
+                }
+                continue;
             }
+            int own = Tell(name, ProblemsOf(text, surroundings, runner), "no errors", surroundings);
+            var figures = new FiguresFile(name, surroundings, runner);
+            if (own == ExitCode.Done && kind == FileKind.Recipe && figures.IsThere && held.Add(figures.Name))
+            {
+                own = Tell(figures.Name, figures.ProblemsOf(text), FiguresTexts.Fresh, surroundings);
+            }
+            code = Math.Max(code, own);
+        }
+        return code;
+    }
+
+    private static int Tell(
+        string name,
+        IReadOnlyList<Problem> problems,
+        string words,
+        Surroundings surroundings
+    )
+    {
+        int code = Problems.Tell(problems, surroundings);
+        if (code == ExitCode.Done)
+        {
+            string warnings = problems.Count switch
+            {
+                0 => "",
+                1 => ", 1 warning",
+                int count => $", {count} warnings",
+            };
+            surroundings.Sheet().Line($"{name}: {words}{warnings}");
+            surroundings.Out.Flush();
         }
         return code;
     }
 
     private static IReadOnlyList<Problem> ProblemsOf(
-        string name,
+        FileText file,
         Surroundings surroundings,
         IRecipeRunner runner
     )
     {
-        var file = UserFile.Read(name, surroundings);
+        string name = file.Name;
         if (file.Problem is { } unreadable)
         {
             return [unreadable];

@@ -11,8 +11,30 @@ internal static class FileKind
     /// <summary>First key of a material.</summary>
     public const string Material = "material_format";
 
+    /// <summary>First key of a figures file.</summary>
+    public const string Figures = "figures_format";
+
+    /// <summary>First key of a calibration.</summary>
+    public const string Calibration = "calibration_format";
+
+    /// <summary>First key of a set of readings.</summary>
+    public const string Readings = "readings_format";
+
     /// <summary>First keys of files that are read.</summary>
-    public static IReadOnlyList<string> Known { get; } = [Recipe, Material];
+    public static IReadOnlyList<string> Known { get; } = [Recipe, Material, Figures];
+
+    /// <summary>
+    /// What a file is that a shell's pattern hands over among recipes and that stands beside them by right: 'a figures file';
+    /// null for a recipe, and for what ought to be one.
+    /// </summary>
+    public static string? BesideRecipes(string text) =>
+        FirstKey(text) switch
+        {
+            Figures => "a figures file",
+            Calibration => "a calibration",
+            Readings => "a set of readings",
+            _ => null,
+        };
 
     /// <summary>The first key of a text, without reading the rest of it; null if the text does not begin with one.</summary>
     public static string? FirstKey(string text)

@@ -29,6 +29,11 @@ internal sealed class PredictCommand
         HelpName = "DIR",
         Description = "also tables in this folder: spectra.csv, decay.csv, figures.csv",
     };
+    private readonly Option<bool> write = new("--write")
+    {
+        Description =
+            "also keep the figures beside the recipe, in NAME.figures.yaml, to be compared in a review",
+    };
     private readonly Option<bool> targets = new("--targets")
     {
         Description = "end with exit code 4 if a target of a recipe is missed",
@@ -46,7 +51,7 @@ internal sealed class PredictCommand
         );
         files = FileArguments.Create(Command, args, "recipe files (YAML)");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, json, targets, ascii])
+        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, write, json, targets, ascii])
         {
             Command.Add(option);
         }
@@ -86,11 +91,19 @@ internal sealed class PredictCommand
             return ExitCode.Content;
         }
         int code = ExitCode.Done;
+        int skipped = 0;
         var predictions = new List<Prediction>();
         foreach (string file in names)
         {
             surroundings.Stop.ThrowIfCancellationRequested();
-            var prediction = Predict(file, ref code);
+            var text = UserFile.Read(file, surroundings);
+            if (FileKind.BesideRecipes(text.Text) is { } kind)
+            {
+                surroundings.Complain($"{file}: {kind}, no recipe; skipped");
+                skipped++;
+                continue;
+            }
+            var prediction = Predict(text, ref code);
             if (prediction is null)
             {
                 continue;
@@ -106,8 +119,12 @@ internal sealed class PredictCommand
                         .Sheet(parsed.GetValue(ascii))
                         .Row("Tables", TableNames(folder, prefix, prediction));
                 }
-                surroundings.Out.Flush();
             }
+            if (parsed.GetValue(write))
+            {
+                code = Math.Max(code, Keep(text, prediction, parsed));
+            }
+            surroundings.Out.Flush();
             predictions.Add(prediction);
         }
         if (parsed.GetValue(json) && (names.Length > 1 || predictions.Count == 1))
@@ -115,6 +132,11 @@ internal sealed class PredictCommand
             surroundings.Out.Write(
                 names.Length > 1 ? PredictionJson.Array(predictions) : PredictionJson.Object(predictions[0])
             );
+        }
+        if (skipped == names.Length)
+        {
+            surroundings.Complain("no recipe is among these files");
+            code = ExitCode.Content;
         }
         bool isMissed = predictions.Exists(p => p.Targets.Any(t => t.State == TargetState.Missed));
         return code == ExitCode.Done && isMissed && parsed.GetValue(targets) ? ExitCode.TargetMissed : code;
@@ -136,12 +158,27 @@ internal sealed class PredictCommand
         return ExitCode.Usage;
     }
 
-    private Prediction? Predict(string file, ref int code)
+    private int Keep(FileText text, Prediction prediction, ParseResult parsed)
     {
-        var text = UserFile.Read(file, surroundings);
+        var figures = new FiguresFile(text.Name, surroundings, runner);
+        if (figures.Write(text, prediction, out bool isNew) is { } problem)
+        {
+            return Problems.Tell([problem], surroundings);
+        }
+        if (!parsed.GetValue(json))
+        {
+            surroundings
+                .Sheet(parsed.GetValue(ascii))
+                .Row("Figures", isNew ? figures.Name : $"{figures.Name}, as they were");
+        }
+        return ExitCode.Done;
+    }
+
+    private Prediction? Predict(FileText text, ref int code)
+    {
         var outcome = text.Problem is { } unreadable
             ? new RecipeOutcome(null, [unreadable])
-            : runner.Predict(text, FolderMaterials.BesideFile(file, surroundings), surroundings.Stop);
+            : runner.Predict(text, FolderMaterials.BesideFile(text.Name, surroundings), surroundings.Stop);
         code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
         return outcome.Prediction;
     }

@@ -10,8 +10,6 @@ namespace GlowMix.Console.Tables;
 /// </summary>
 internal static class PredictionJson
 {
-    private const string AlongStep = "along_largest_step_u_prime_v_prime";
-
     /// <summary>One object, with a line end.</summary>
     public static string Object(Prediction prediction) => JsonText.Of(json => Write(json, prediction));
 
@@ -79,7 +77,7 @@ internal static class PredictionJson
             {
                 json.WriteEndObject();
             }
-            if (figure.Name == AlongStep)
+            if (figure.Name == FigureCatalogue.AlongLargestStep)
             {
                 json.WriteStartArray("along");
                 foreach (var place in prediction.Along)

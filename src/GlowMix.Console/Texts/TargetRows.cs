@@ -12,15 +12,7 @@ internal static class TargetRows
         prediction.Targets.Select(verdict => Of(verdict, prediction));
 
     /// <summary>How a verdict is called, also in JSON.</summary>
-    public static string WordOf(TargetState state) =>
-        state switch
-        {
-            TargetState.Met => "met",
-            TargetState.Missed => "missed",
-            TargetState.TooClose => "too_close",
-            TargetState.NotJudged => "not_judged",
-            _ => throw new ArgumentOutOfRangeException(nameof(state), state, "No such state."),
-        };
+    public static string WordOf(TargetState state) => state.Word();
 
     private static string Of(TargetVerdict verdict, Prediction prediction)
     {

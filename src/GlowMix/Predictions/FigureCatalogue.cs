@@ -14,6 +14,9 @@ public static class FigureCatalogue
     public static IReadOnlyList<string> Causes { get; } =
     ["index_matching", "resin_absorption", "pigment_absorption", "pigment_emission"];
 
+    /// <summary>The figure that stands behind the places along the pour.</summary>
+    public const string AlongLargestStep = "along_largest_step_u_prime_v_prime";
+
     /// <summary>Every figure, in order.</summary>
     public static IReadOnlyList<Figure> All { get; } = Build();
 
@@ -74,7 +77,7 @@ public static class FigureCatalogue
                 Add($"lit.shift_by_cause_{family}.{cause}", unit);
             }
         }
-        Add("along_largest_step_u_prime_v_prime", "");
+        Add(AlongLargestStep, "");
 
         foreach (string sight in new[] { "", "scotopic_", "mesopic_" })
         {

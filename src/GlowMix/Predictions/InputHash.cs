@@ -3,9 +3,9 @@ using GlowMix.Spectra;
 
 namespace GlowMix.Predictions;
 
-/// <summary>Numbers that a derived table was worked out from, as one word to find it by.</summary>
+/// <summary>What a table or a prediction was worked out from, as one word to know it by.</summary>
 /// <remarks>
-/// Fowler, Noll &amp; Vo's FNV-1a of 64 bits over the bits of every number: the same on every machine. No use against an enemy;
+/// Fowler, Noll &amp; Vo's FNV-1a of 64 bits over the bits of every number and letter: the same on every machine. No use against an enemy;
 /// two of the few thousand inputs there may ever be are alike by chance once in 10¹². (The framework's own hashes differ from
 /// run to run, or load a library of ciphers first.)
 /// </remarks>
@@ -32,6 +32,19 @@ internal sealed class InputHash
         {
             Add(sample);
         }
+        return this;
+    }
+
+    public InputHash Add(string text)
+    {
+        foreach (char letter in text)
+        {
+            state = (state ^ (byte)letter) * Prime;
+            state = (state ^ (byte)(letter >> 8)) * Prime;
+        }
+        // Ends the text, so that 'ab', 'c' is another input than 'a', 'bc'; no text holds this character.
+        state = (state ^ 0xFF) * Prime;
+        state = (state ^ 0xFF) * Prime;
         return this;
     }
 

@@ -7,6 +7,7 @@ using GlowMix.Materials;
 using GlowMix.Optics.Grains;
 using GlowMix.Optics.Pour;
 using GlowMix.Pieces;
+using GlowMix.Predictions.Kept;
 using GlowMix.Recipes;
 
 namespace GlowMix.Predictions;
@@ -66,6 +67,11 @@ public sealed class Predictor
         bool failed = found.Any(p => p.Severity == Severity.Error);
         return new(failed ? null : piece, [.. reading.Problems, .. found]);
     }
+
+    /// <summary>What a recipe's prediction is worked out from: the recipe itself, its materials, its other files.</summary>
+    /// <returns>Empty for a recipe with errors.</returns>
+    public IReadOnlyList<PredictionInput> InputsOf(RecipeDocument document) =>
+        Check(document).Piece is { } piece ? PredictionInputs.Of(document, piece, Shelf, files) : [];
 
     /// <summary>The ladder behind a pigment's sheet, for those who show where numbers come from.</summary>
     /// <returns>Null, with the problems, if the sheet's sample cannot be put together.</returns>
