@@ -100,6 +100,7 @@ internal static class Cli
         root.Add(BalanceCommand.Create(args, surroundings, runner));
         root.Add(CheckCommand.Create(args, surroundings, runner));
         root.Add(MaterialsCommand.Create(surroundings, runner));
+        root.Add(NewCommand.Create(args, surroundings, runner));
         return root;
     }
 
@@ -108,7 +109,7 @@ internal static class Cli
         args switch
         {
             ["help"] => ["--help"],
-            ["help", var command] => [command, "--help"],
+            ["help", ..] => [.. args.Skip(1), "--help"],
             _ => args,
         };
 
@@ -126,6 +127,15 @@ internal static class Cli
             surroundings.Complain("Try 'glowmix --help'.");
             return ExitCode.Usage;
         }
+        if (command.Subcommands.Count > 0 && parsed.UnmatchedTokens.Count > 0)
+        {
+            string word = parsed.UnmatchedTokens[0];
+            surroundings.Complain(
+                $"{command.Name} knows no {ProblemTexts.Quote(word)}{ProblemTexts.DidYouMean(word, command.Subcommands.Select(c => c.Name))}"
+            );
+            surroundings.Complain($"Try 'glowmix {HelpPage.PathOf(command)} --help'.");
+            return ExitCode.Usage;
+        }
         var told = new HashSet<string>();
         foreach (var error in parsed.Errors)
         {
@@ -134,7 +144,7 @@ internal static class Cli
                 surroundings.Complain(error.Message.TrimEnd('.'));
             }
         }
-        surroundings.Complain($"Try 'glowmix {command.Name} --help'.");
+        surroundings.Complain($"Try 'glowmix {HelpPage.PathOf(command)} --help'.");
         return ExitCode.Usage;
     }
 

@@ -16,6 +16,8 @@ int code = Cli.Run(
     {
         Out = output,
         Error = error,
+        ReadLine = System.Console.ReadLine,
+        InputIsTerminal = !System.Console.IsInputRedirected,
         Folder = Environment.CurrentDirectory,
         Variable = Environment.GetEnvironmentVariable,
         TerminalColumns = TerminalColumns(),

@@ -21,6 +21,12 @@ internal sealed class Surroundings
     /// <summary>Problems.</summary>
     public required TextWriter Error { get; init; }
 
+    /// <summary>The next line of the input, or null at its end.</summary>
+    public Func<string?> ReadLine { get; init; } = () => null;
+
+    /// <summary>Whether the input is a terminal: only there questions are asked.</summary>
+    public bool InputIsTerminal { get; init; }
+
     /// <summary>The folder that relative paths start from.</summary>
     public required string Folder { get; init; }
 

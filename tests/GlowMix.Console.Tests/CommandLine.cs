@@ -15,6 +15,9 @@ internal sealed class CommandLine : IDisposable
 
     public CancellationToken Stop { get; set; }
 
+    /// <summary>What is typed at a terminal; null: no terminal.</summary>
+    public Queue<string>? Typed { get; set; }
+
     public string Out { get; private set; } = "";
 
     public string Error { get; private set; } = "";
@@ -51,6 +54,8 @@ internal sealed class CommandLine : IDisposable
             {
                 Out = output,
                 Error = error,
+                ReadLine = () => Typed is { Count: > 0 } lines ? lines.Dequeue() : null,
+                InputIsTerminal = Typed is not null,
                 Folder = Folder,
                 Variable = name => variables.GetValueOrDefault(name),
                 TerminalColumns = TerminalColumns,

@@ -49,13 +49,30 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
         return ExitCode.Done;
     }
 
+    /// <summary>The words of a command: 'new pigment'.</summary>
+    public static string PathOf(Command command)
+    {
+        foreach (var parent in command.Parents)
+        {
+            if (parent is Command above and not RootCommand)
+            {
+                return $"{PathOf(above)} {command.Name}";
+            }
+        }
+        return command.Name;
+    }
+
     private static string Usage(Command command, bool isRoot)
     {
         if (isRoot)
         {
             return "glowmix COMMAND …";
         }
-        string usage = $"glowmix {command.Name}";
+        string usage = $"glowmix {PathOf(command)}";
+        if (command.Subcommands.Count > 0)
+        {
+            return usage + " KIND …";
+        }
         foreach (var argument in command.Arguments)
         {
             usage +=
@@ -67,7 +84,7 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
     }
 
     private static string NameOf(Argument argument) =>
-        argument.Arity.MaximumNumberOfValues > 1 ? argument.Name + "…" : argument.Name;
+        argument.HelpName ?? (argument.Arity.MaximumNumberOfValues > 1 ? argument.Name + "…" : argument.Name);
 
     private static string NameOf(Option option)
     {
@@ -81,7 +98,9 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
 
     private static void Entry(Sheet sheet, string name, string? description) =>
         sheet.Paragraph(
-            $"{name.PadRight(NameColumns - 2)}{description}",
+            name.Length > NameColumns - 3
+                ? $"{name}  {description}"
+                : $"{name.PadRight(NameColumns - 2)}{description}",
             indent: 2,
             hanging: NameColumns - 2
         );

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GlowMix.Documents;
 
 namespace GlowMix.Materials;
@@ -5,23 +6,11 @@ namespace GlowMix.Materials;
 /// <summary>Reads a file of data/leds.</summary>
 internal static class LedReader
 {
-    private static readonly NumberRange Width = NumberRange.Between(5, 300);
     private static readonly NumberRange Ma = NumberRange.Above(0, 10000);
 
-    public static Led? Read(MaterialReader reader, MaterialHead head)
+    public static Led? Read(MaterialReader reader, MaterialHead head, Func<ImmutableArray<Led>> shipped)
     {
-        var keys = reader.Keys;
-        var diePeak = reader.Number("die_peak_nm", NumberRange.Between(400, 490));
-        var dieWidth = reader.Number("die_fwhm_nm", Width);
-        var greenPeak = reader.Number("green_peak_nm", NumberRange.Between(480, 600));
-        var greenShort = reader.Number("green_short_fwhm_nm", Width);
-        var greenLong = reader.Number("green_long_fwhm_nm", Width);
-        var redPeak = reader.Number("red_peak_nm", NumberRange.Between(560, 700));
-        var redShort = reader.Number("red_short_fwhm_nm", Width);
-        var redLong = reader.Number("red_long_fwhm_nm", Width);
-        var dieShare = reader.Number("die_share", MaterialRanges.Share);
-        var greenShare = reader.Number("green_share", MaterialRanges.Share);
-        var redShare = reader.Number("red_share", MaterialRanges.Share);
+        var bands = LedBandsReader.Read(reader, head, shipped);
         var flux = reader.Number("flux_lm", NumberRange.Above(0, 100000));
         var atMa = reader.Number("at_ma", Ma);
         var maxMa = reader.Number("max_ma", Ma);
@@ -40,17 +29,7 @@ internal static class LedReader
         var filling = reader.Number("filling_index", NumberRange.Between(1, 2));
         var matrix = reader.Entry("return_matrix", null, isOptional: false, e => ReadMatrix(reader, e));
         if (
-            diePeak is null
-            || dieWidth is null
-            || greenPeak is null
-            || greenShort is null
-            || greenLong is null
-            || redPeak is null
-            || redShort is null
-            || redLong is null
-            || dieShare is null
-            || greenShare is null
-            || redShare is null
+            bands is not { } white
             || flux is null
             || atMa is null
             || maxMa is null
@@ -64,18 +43,9 @@ internal static class LedReader
         {
             return null;
         }
-        double sum = dieShare.Value + greenShare.Value + redShare.Value;
-        if (Math.Abs(sum - 1) > 1e-4)
-        {
-            keys.Error("die_share", MaterialProblemTexts.SharesDoNotAddUp(sum));
-        }
-        if (!(diePeak.Value < greenPeak.Value && greenPeak.Value < redPeak.Value))
-        {
-            keys.Error("green_peak_nm", MaterialProblemTexts.BandsOutOfOrder);
-        }
         if (maxMa.Value < atMa.Value)
         {
-            keys.Error("max_ma", MaterialProblemTexts.RatedAboveMost(atMa.Value, maxMa.Value));
+            reader.Keys.Error("max_ma", MaterialProblemTexts.RatedAboveMost(atMa.Value, maxMa.Value));
         }
         return new()
         {
@@ -83,17 +53,10 @@ internal static class LedReader
             Title = head.Title,
             Cautions = head.Cautions,
             Origin = head.Origin,
-            Die = new(GaussianBand.PerNm(diePeak.Value, dieWidth.Value), diePeak.Value, dieShare),
-            Green = new(
-                GaussianBand.PerNm(greenPeak.Value, greenShort.Value, greenLong.Value),
-                greenPeak.Value,
-                greenShare
-            ),
-            Red = new(
-                GaussianBand.PerNm(redPeak.Value, redShort.Value, redLong.Value),
-                redPeak.Value,
-                redShare
-            ),
+            StandInNote = white.StandInNote,
+            Die = white.Bands[0],
+            Green = white.Bands[1],
+            Red = white.Bands[2],
             ReturnMatrix = matrix,
             FluxLm = flux,
             AtMa = atMa,

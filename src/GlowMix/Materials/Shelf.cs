@@ -24,7 +24,12 @@ public sealed class Shelf
 
     /// <summary>An LED by name or path.</summary>
     public Loaded<Led> Led(string name) =>
-        Find<Led>(MaterialKind.Led, name, (reader, head, _) => LedReader.Read(reader, head), null);
+        Find<Led>(
+            MaterialKind.Led,
+            name,
+            (reader, head, _) => LedReader.Read(reader, head, ShippedLeds),
+            null
+        );
 
     /// <summary>A resin by name or path.</summary>
     public Loaded<Resin> Resin(string name) =>

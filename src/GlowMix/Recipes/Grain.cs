@@ -1,7 +1,7 @@
 namespace GlowMix.Recipes;
 
 /// <summary>Grain sizes told by the diameters below which 10 and 90 % of the mass lie.</summary>
-internal static class Grain
+public static class Grain
 {
     // The standard normal's 90 % point.
     private const double NinetyPercentPoint = 1.2815515655446004;
