@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using GlowMix.Console.Commands;
 using GlowMix.Documents;
@@ -66,29 +65,27 @@ internal static class Cli
         );
     }
 
-    private static RootCommand Root(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    )
+    private static Command Root(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
     {
-        var root = new RootCommand(
+        // Not the library's root command, help and version: they bring texts in many languages, read at each start.
+        var root = new Command(
+            "glowmix",
             "Potted LED boards with and without afterglow: predicted before the pour."
         );
-        root.Options.Clear();
-        root.Directives.Clear();
         root.Options.Add(
-            new HelpOption("--help", "-h")
+            new Option<bool>("--help", "-h")
             {
                 Description = "this help; behind a command, that of the command",
+                Arity = ArgumentArity.Zero,
                 Action = new HelpPage(surroundings),
                 Recursive = true,
             }
         );
         root.Options.Add(
-            new VersionOption("--version")
+            new Option<bool>("--version")
             {
                 Description = "the version",
+                Arity = ArgumentArity.Zero,
                 Action = new VersionLine(surroundings),
             }
         );
@@ -116,12 +113,12 @@ internal static class Cli
     private static int Misunderstood(
         IReadOnlyList<string> args,
         ParseResult parsed,
-        RootCommand root,
+        Command root,
         Surroundings surroundings
     )
     {
         var command = parsed.CommandResult.Command;
-        if (command is RootCommand)
+        if (command == root)
         {
             surroundings.Complain(UnknownWord(args, root, surroundings));
             surroundings.Complain("Try 'glowmix --help'.");
@@ -133,7 +130,7 @@ internal static class Cli
             surroundings.Complain(
                 $"{command.Name} knows no {ProblemTexts.Quote(word)}{ProblemTexts.DidYouMean(word, command.Subcommands.Select(c => c.Name))}"
             );
-            surroundings.Complain($"Try 'glowmix {HelpPage.PathOf(command)} --help'.");
+            surroundings.Complain($"Try '{HelpPage.PathOf(command)} --help'.");
             return ExitCode.Usage;
         }
         var told = new HashSet<string>();
@@ -144,11 +141,11 @@ internal static class Cli
                 surroundings.Complain(error.Message.TrimEnd('.'));
             }
         }
-        surroundings.Complain($"Try 'glowmix {HelpPage.PathOf(command)} --help'.");
+        surroundings.Complain($"Try '{HelpPage.PathOf(command)} --help'.");
         return ExitCode.Usage;
     }
 
-    private static string UnknownWord(IReadOnlyList<string> args, RootCommand root, Surroundings surroundings)
+    private static string UnknownWord(IReadOnlyList<string> args, Command root, Surroundings surroundings)
     {
         string word = args.Count > 0 ? args[0] : "";
         if (word.StartsWith('-'))

@@ -16,7 +16,7 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
     public override int Invoke(ParseResult parseResult)
     {
         var command = parseResult.CommandResult.Command;
-        bool isRoot = command is RootCommand;
+        bool isRoot = command == parseResult.RootCommandResult.Command;
         var sheet = surroundings.Sheet();
         sheet.Heading(Usage(command, isRoot));
         sheet.Paragraph(command.Description ?? "");
@@ -49,12 +49,12 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
         return ExitCode.Done;
     }
 
-    /// <summary>The words of a command: 'new pigment'.</summary>
+    /// <summary>The words of a command: 'glowmix new pigment'.</summary>
     public static string PathOf(Command command)
     {
         foreach (var parent in command.Parents)
         {
-            if (parent is Command above and not RootCommand)
+            if (parent is Command above)
             {
                 return $"{PathOf(above)} {command.Name}";
             }
@@ -68,7 +68,7 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
         {
             return "glowmix COMMAND …";
         }
-        string usage = $"glowmix {PathOf(command)}";
+        string usage = PathOf(command);
         if (command.Subcommands.Count > 0)
         {
             return usage + " KIND …";

@@ -16,7 +16,12 @@ public sealed class GrainClasses
     {
         MedianUm = Demand.Positive(medianUm, nameof(medianUm), "µm");
         double sigma = Math.Log(Demand.Within(gsd, 1, 10, nameof(gsd), ""));
-        DiametersUm = [.. Enumerable.Range(0, Count).Select(i => RootMeanSquareUm(i, sigma))];
+        var diametersUm = ImmutableArray.CreateBuilder<double>(Count);
+        for (int i = 0; i < Count; i++)
+        {
+            diametersUm.Add(RootMeanSquareUm(i, sigma));
+        }
+        DiametersUm = diametersUm.MoveToImmutable();
     }
 
     /// <summary>Median diameter by mass, µm.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GlowMix.Pieces;
 
 namespace GlowMix.Casting;
@@ -40,8 +41,8 @@ public static class PieceCasting
             resin.DensityMixGPerCm3.Value,
             resin.MassShareOfPartA,
             new ResinFlow(
-                [.. resin.Viscosities.Select(v => v.Value)],
-                [.. resin.PotLives.Select(p => p.Value)],
+                ImmutableArray.CreateRange(resin.Viscosities, v => v.Value),
+                ImmutableArray.CreateRange(resin.PotLives, p => p.Value),
                 resin.GelTimeMin.Value
             )
         );

@@ -90,14 +90,8 @@ public sealed class ResinFlow
     /// </remarks>
     public double PotLifeMin(double? massG, double temperatureC)
     {
-        PotLife[] byMass =
-        [
-            .. potLives
-                .GroupBy(p => p.MassG)
-                .OrderBy(group => group.Key)
-                .Select(group => group.MinBy(p => Math.Abs(p.TemperatureC - temperatureC))),
-        ];
-        double[] minutes = [.. byMass.Select(p => AtTemperature(p, temperatureC))];
+        PotLife[] byMass = NearestInTemperature(temperatureC);
+        double[] minutes = Array.ConvertAll(byMass, p => AtTemperature(p, temperatureC));
         if (massG is not double mass || mass <= byMass[0].MassG)
         {
             return minutes[0];
@@ -125,6 +119,29 @@ public sealed class ResinFlow
         gelTimeMin is double gel
             ? gel * PotLifeMin(massG, temperatureC) / potLives[0].Minutes
             : double.PositiveInfinity;
+
+    /// <summary>Of each mass on the sheet the pot life told nearest to a temperature; masses rising.</summary>
+    private PotLife[] NearestInTemperature(double temperatureC)
+    {
+        var nearest = new List<PotLife>();
+        foreach (PotLife potLife in potLives)
+        {
+            int known = nearest.FindIndex(p => p.MassG == potLife.MassG);
+            if (known < 0)
+            {
+                nearest.Add(potLife);
+            }
+            else if (
+                Math.Abs(potLife.TemperatureC - temperatureC)
+                < Math.Abs(nearest[known].TemperatureC - temperatureC)
+            )
+            {
+                nearest[known] = potLife;
+            }
+        }
+        nearest.Sort((a, b) => a.MassG.CompareTo(b.MassG));
+        return [.. nearest];
+    }
 
     // Common practice, no source: 10 K warmer, half the time.
     private static double AtTemperature(PotLife potLife, double temperatureC) =>

@@ -219,7 +219,7 @@ internal sealed class DocumentParser
         Refuse(current is NodeEvent { Tag.IsEmpty: false }, current, ProblemTexts.Tag);
         depth += current.NestingIncrease;
         // The stream and the document are levels of the parser's own.
-        Refuse(depth - 2 > Document.DeepestNesting, current, ProblemTexts.TooDeep(Document.DeepestNesting));
+        Refuse(depth - 2 > Document.DeepestNesting, current, TooDeep);
         return current;
     }
 
@@ -240,6 +240,8 @@ internal sealed class DocumentParser
             throw new RefusedException(null, ProblemTexts.NotYaml(e.Message));
         }
     }
+
+    private static string TooDeep { get; } = ProblemTexts.TooDeep(Document.DeepestNesting);
 
     private static void Refuse(bool condition, ParsingEvent at, string reason)
     {

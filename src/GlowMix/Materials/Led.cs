@@ -70,7 +70,7 @@ public sealed record Led : Material
         get
         {
             double watts = WattsAtRated;
-            return [.. Bands.Select(band => watts * band.Share.Value)];
+            return [watts * Die.Share.Value, watts * Green.Share.Value, watts * Red.Share.Value];
         }
     }
 

@@ -107,9 +107,13 @@ internal static class LedReader
         {
             return [];
         }
-        double?[] values = [.. into.Select(key => shares.Number(key, MaterialRanges.Share))];
+        var values = Array.ConvertAll(into, key => shares.Number(key, MaterialRanges.Share));
         shares.Finish();
-        double sum = values.Sum(value => value ?? 0);
+        double sum = 0;
+        foreach (double? value in values)
+        {
+            sum += value ?? 0;
+        }
         if (sum > 1 + 1e-9)
         {
             entry.Error(column, MaterialProblemTexts.ColumnAboveOne(column, sum));

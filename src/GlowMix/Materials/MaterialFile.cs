@@ -75,10 +75,21 @@ internal static class MaterialFile
         return found == kind.Word();
     }
 
-    private static ImmutableArray<string> Cautions(MappingReader keys) =>
-        keys.OptionalList("cautions") is { } list
-            ? [.. Enumerable.Range(0, list.Count).Select(list.Text).OfType<string>()]
-            : [];
+    private static ImmutableArray<string> Cautions(MappingReader keys)
+    {
+        var cautions = ImmutableArray.CreateBuilder<string>();
+        if (keys.OptionalList("cautions") is { } list)
+        {
+            for (int i = 0; i < list.Count; i++)
+            {
+                if (list.Text(i) is { } caution)
+                {
+                    cautions.Add(caution);
+                }
+            }
+        }
+        return cautions.ToImmutable();
+    }
 
     private static T? Like<T>(MappingReader keys, MaterialKind kind, LookUp<T>? lookUp)
         where T : Material

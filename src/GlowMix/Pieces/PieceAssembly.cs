@@ -65,9 +65,9 @@ public sealed class PieceAssembly
                 recipe.ProblemAt("calibration", PieceTexts.CalibrationNotUsed, Severity.Warning),
             ]);
         }
-        foreach (var (criterion, i) in recipe.CriteriaNames.Select((name, i) => (name, i)))
+        for (int i = 0; i < recipe.CriteriaNames.Length; i++)
         {
-            Take(shelf.Criterion(criterion), $"criteria.{i + 1}");
+            Take(shelf.Criterion(recipe.CriteriaNames[i]), $"criteria.{i + 1}");
         }
 
         double? drive = led is null ? null : DriveOf(led);

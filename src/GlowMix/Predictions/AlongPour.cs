@@ -29,13 +29,12 @@ internal static class AlongPour
         {
             return ([], null);
         }
-        (string Name, Run Run)[] places =
-        [
-            ("shallow", runOf(Deeper(piece, -runsOutMm / 2))),
-            ("nominal", likely),
-            ("deep", runOf(Deeper(piece, runsOutMm / 2))),
-        ];
-        return ([.. places.Select(p => PlaceOf(p.Name, p.Run))], LargestStep([.. places.Select(p => p.Run)]));
+        var shallow = runOf(Deeper(piece, -runsOutMm / 2));
+        var deep = runOf(Deeper(piece, runsOutMm / 2));
+        return (
+            [PlaceOf("shallow", shallow), PlaceOf("nominal", likely), PlaceOf("deep", deep)],
+            LargestStep([shallow, likely, deep])
+        );
     }
 
     private static AlongPlace PlaceOf(string name, Run run) =>
@@ -48,9 +47,9 @@ internal static class AlongPour
             run.Figures["afterglow.luminance_mcd_m2", 10]
         );
 
-    private static double? LargestStep(IReadOnlyList<Run> runs)
+    private static double? LargestStep(Run[] runs)
     {
-        Chromaticity?[] points = [.. runs.Select(r => ColourPoint.Of(r.Light.LitWPerNm).Chromaticity)];
+        var points = Array.ConvertAll(runs, r => ColourPoint.Of(r.Light.LitWPerNm).Chromaticity);
         double? largest = null;
         for (int i = 0; i < points.Length; i++)
         {

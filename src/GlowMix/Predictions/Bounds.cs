@@ -16,13 +16,22 @@ internal static class Bounds
         var bands = new List<KeyValuePair<Figure, Band>>();
         foreach (var figure in FigureCatalogue.All)
         {
-            double?[] values = [.. runs.Select(r => r[figure]).Where(v => v is not null)];
             bool banded =
                 figure.Name.StartsWith("lit.", StringComparison.Ordinal)
                 || figure.Name.StartsWith("afterglow.", StringComparison.Ordinal);
-            if (banded && values.Length > 0)
+            double low = double.PositiveInfinity;
+            double high = double.NegativeInfinity;
+            foreach (var run in runs)
             {
-                bands.Add(new(figure, new Band(values.Min(), likely[figure], values.Max())));
+                if (run[figure] is double value)
+                {
+                    low = Math.Min(low, value);
+                    high = Math.Max(high, value);
+                }
+            }
+            if (banded && low <= high)
+            {
+                bands.Add(new(figure, new Band(low, likely[figure], high)));
             }
         }
         return bands;

@@ -22,5 +22,5 @@ internal sealed class ClassedGrains
 
     /// <summary>A mix of the classes.</summary>
     /// <param name="shares">Share of the grains' volume in each class, finest first; together 1.</param>
-    public GrainTable Mixed(ImmutableArray<double> shares) => GrainTable.Mixture(Classes, shares);
+    public GrainTable Mixed(ImmutableArray<double> shares) => GrainTable.Mixture(Classes, shares.AsSpan());
 }

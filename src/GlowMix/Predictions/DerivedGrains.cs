@@ -40,12 +40,18 @@ internal static class DerivedGrains
     ) =>
         ShippedTable.Find($"derived/grains/{KeyOf(pigment, resin, medianUm, gsd, highestMoment)}")
             is { } table
-            ? new([
-                .. Enumerable
-                    .Range(0, GrainClasses.Count)
-                    .Select(i => Of(table, i * WavelengthGrid.Count, highestMoment)),
-            ])
+            ? AllClassesOf(table, highestMoment)
             : null;
+
+    private static ClassedGrains AllClassesOf(ShippedTable table, int highestMoment)
+    {
+        var classes = new GrainTable[GrainClasses.Count];
+        for (int i = 0; i < classes.Length; i++)
+        {
+            classes[i] = Of(table, i * WavelengthGrid.Count, highestMoment);
+        }
+        return new([.. classes]);
+    }
 
     private static GrainTable Of(ShippedTable table, int firstRow, int highestMoment)
     {

@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using System.Collections.ObjectModel;
 using System.Globalization;
 using GlowMix.Recipes;
 
@@ -20,10 +20,8 @@ public static class FigureCatalogue
     /// <summary>Every figure, in order.</summary>
     public static IReadOnlyList<Figure> All { get; } = Build();
 
-    private static readonly FrozenDictionary<string, Figure> ByName = All.ToFrozenDictionary(
-        f => f.Name,
-        StringComparer.Ordinal
-    );
+    private static readonly ReadOnlyDictionary<string, Figure> ByName = All.ToDictionary(f => f.Name)
+        .AsReadOnly();
 
     /// <summary>A figure by its full name, or null.</summary>
     public static Figure? Find(string name) => ByName.GetValueOrDefault(name);
@@ -108,7 +106,7 @@ public static class FigureCatalogue
         return [.. all];
     }
 
-    private static IEnumerable<(string Name, string Unit)> White(string part) =>
+    private static (string Name, string Unit)[] White(string part) =>
         [
             ($"{part}.cct_k", "K"),
             ($"{part}.duv", ""),

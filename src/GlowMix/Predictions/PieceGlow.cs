@@ -42,7 +42,7 @@ internal sealed class PieceGlow
             double all = 0;
             foreach (var p in pigments)
             {
-                double[] pigmentMm = [.. p.Cells.Select(light.PigmentMm)];
+                double[] pigmentMm = Array.ConvertAll(p.Cells, light.PigmentMm);
                 double traps = pigmentMm.Sum() * p.Ladder.CapacityPerMm3;
                 filled += traps * p.Traps.CapacityFilledPercent(pigmentMm);
                 all += traps;
@@ -71,37 +71,46 @@ internal sealed class PieceGlow
     /// <param name="ladderOf">The trap ladder of each of its pigments.</param>
     public static PieceGlow Of(PieceLight light, Func<Pigment, TrapLadder> ladderOf)
     {
-        var steps = light.Piece.Steps.Select(step => (step, absorbed: AbsorbedIn(step, light))).ToArray();
-        return new(
-            light,
+        // By reference: to compare two pigments would be to compare every number of both.
+        var cellsOf = new Dictionary<Pigment, List<int>>(ReferenceEqualityComparer.Instance);
+        for (int cell = 0; cell < light.Pour.Cells.Count; cell++)
+        {
+            var pigment = light.PigmentOf(cell);
+            if (!cellsOf.TryGetValue(pigment, out var cells))
+            {
+                cellsOf[pigment] = cells = [];
+            }
+            cells.Add(cell);
+        }
+        double[][] absorbed = [.. light.Piece.Steps.Select(step => AbsorbedIn(step, light))];
+        var pigments = ImmutableArray.CreateBuilder<PigmentTraps>(cellsOf.Count);
+        foreach (var (pigment, cells) in cellsOf)
+        {
+            pigments.Add(Charged(light, [.. cells], absorbed, ladderOf(pigment)));
+        }
+        return new(light, pigments.MoveToImmutable());
+    }
+
+    private static PigmentTraps Charged(PieceLight light, int[] cells, double[][] absorbed, TrapLadder ladder)
+    {
+        var programme = new ChargeProgramme(
+            cells.Length,
             [
-                .. Enumerable
-                    .Range(0, light.Pour.Cells.Count)
-                    .GroupBy(light.PigmentOf)
-                    .Select(group =>
-                    {
-                        int[] cells = [.. group];
-                        var ladder = ladderOf(group.Key);
-                        var programme = new ChargeProgramme(
-                            cells.Length,
-                            [
-                                .. steps.Select(s =>
-                                    s.step.IsLit
-                                        ? ChargeStep.Lit(
-                                            [.. cells.Select(c => s.absorbed[c])],
-                                            s.step.Minutes,
-                                            s.step.TemperatureC
-                                        )
-                                        : ChargeStep.Dark(s.step.Minutes, s.step.TemperatureC)
-                                ),
-                            ],
-                            light.Piece.Start,
-                            light.Piece.DarknessTemperatureC
-                        );
-                        return new PigmentTraps(cells, ladder, programme.Charge(ladder));
-                    }),
-            ]
+                .. light.Piece.Steps.Select(
+                    (step, s) =>
+                        step.IsLit
+                            ? ChargeStep.Lit(
+                                Array.ConvertAll(cells, c => absorbed[s][c]),
+                                step.Minutes,
+                                step.TemperatureC
+                            )
+                            : ChargeStep.Dark(step.Minutes, step.TemperatureC)
+                ),
+            ],
+            light.Piece.Start,
+            light.Piece.DarknessTemperatureC
         );
+        return new(cells, ladder, programme.Charge(ladder));
     }
 
     /// <summary>Minutes of the last lit step's light alone that bring a luminance 10 minutes after it; null if none do.</summary>
@@ -155,6 +164,6 @@ internal sealed class PieceGlow
     /// <summary>The cells of one pigment, its ladder and its traps.</summary>
     private sealed record PigmentTraps(int[] Cells, TrapLadder Ladder, ChargedTraps Traps)
     {
-        public double[] Own(double[] ofAllCells) => [.. Cells.Select(c => ofAllCells[c])];
+        public double[] Own(double[] ofAllCells) => Array.ConvertAll(Cells, c => ofAllCells[c]);
     }
 }

@@ -9,7 +9,11 @@ internal static class ShiftByCause
 {
     public static void Set(FigureValues.Builder figures, PieceLight light)
     {
-        var states = StatesOf(light).Select(ColourPoint.Of).ToArray();
+        var states = new List<ColourPoint>();
+        foreach (var spectrum in StatesOf(light))
+        {
+            states.Add(ColourPoint.Of(spectrum));
+        }
         for (int i = 0; i < FigureCatalogue.Causes.Count; i++)
         {
             string cause = FigureCatalogue.Causes[i];

@@ -21,7 +21,11 @@ internal static class ChargeReader
             _ => null,
         };
         var steps = Steps(section.Reader.OptionalList("steps", 1, MostSteps));
-        double minutes = steps.Sum(s => s.Minutes);
+        double minutes = 0;
+        foreach (var step in steps)
+        {
+            minutes += step.Minutes;
+        }
         if (start == ChargeStart.SettledDaily && minutes > MinutesPerDay)
         {
             section.Reader.Error("start", RecipeTexts.LongerThanADay(minutes));

@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using GlowMix.Documents;
 
 namespace GlowMix.Recipes;
 
 /// <summary>Reads the list 'layers'.</summary>
-internal static partial class LayersReader
+internal static class LayersReader
 {
     /// <summary>The most layers a piece may have.</summary>
     public const int MostLayers = 12;
@@ -53,7 +52,7 @@ internal static partial class LayersReader
     private static RecipeLayer Layer(RecipeSection section, string defaultName)
     {
         string name = section.Text("name") ?? defaultName;
-        if (section.Reader.Has("name") && !LayerName().IsMatch(name))
+        if (section.Reader.Has("name") && !IsLayerName(name))
         {
             section.Reader.Error("name", RecipeTexts.NotALayerName(name));
         }
@@ -152,6 +151,6 @@ internal static partial class LayersReader
         };
     }
 
-    [GeneratedRegex(@"^[a-z][a-z0-9]*(-[a-z0-9]+)*\z")]
-    private static partial Regex LayerName();
+    private static bool IsLayerName(string name) =>
+        PlainName.IsWords(name, joints: "-") && !char.IsAsciiDigit(name[0]);
 }

@@ -1,5 +1,5 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Collections.ObjectModel;
 using GlowMix.Documents;
 
 namespace GlowMix.Recipes;
@@ -90,10 +90,11 @@ public static class RecipeKeys
         Number("prices.pigment_per_kg", Price),
     ];
 
-    private static readonly FrozenDictionary<string, RecipeKey> byPath = All.ToFrozenDictionary(k => k.Path);
+    private static readonly ReadOnlyDictionary<string, RecipeKey> byPath = All.ToDictionary(k => k.Path)
+        .AsReadOnly();
 
     // Names of the keys and sections that may stand in a section, in canonical order.
-    private static readonly FrozenDictionary<string, ImmutableArray<string>> namesIn = NamesOfSections();
+    private static readonly ReadOnlyDictionary<string, List<string>> namesIn = NamesOfSections().AsReadOnly();
 
     /// <summary>Pairs of keys of which one replaces the other.</summary>
     internal static ImmutableArray<(string Key, string Other)> Alternatives { get; } =
@@ -103,7 +104,8 @@ public static class RecipeKeys
     public static RecipeKey? Find(string path) => byPath.GetValueOrDefault(path);
 
     /// <summary>The names that may stand in a section ('' is the top), in canonical order.</summary>
-    internal static ImmutableArray<string> NamesIn(string section) => namesIn.GetValueOrDefault(section, []);
+    internal static IReadOnlyList<string> NamesIn(string section) =>
+        namesIn.TryGetValue(section, out var names) ? names : [];
 
     private static RecipeKey Number(string path, NumberRange range, bool choosable = false) =>
         new(path, RecipeKeyKind.Number, range, [], choosable);
@@ -132,7 +134,7 @@ public static class RecipeKeys
     private static RecipeKey List(string path) =>
         new(path, RecipeKeyKind.List, NumberRange.Any, [], IsChoosable: false);
 
-    private static FrozenDictionary<string, ImmutableArray<string>> NamesOfSections()
+    private static Dictionary<string, List<string>> NamesOfSections()
     {
         var names = new Dictionary<string, List<string>>();
         foreach (var key in All)
@@ -148,6 +150,6 @@ public static class RecipeKeys
                 }
             }
         }
-        return names.ToFrozenDictionary(n => n.Key, n => n.Value.ToImmutableArray());
+        return names;
     }
 }

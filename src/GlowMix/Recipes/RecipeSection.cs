@@ -1,10 +1,9 @@
-using System.Text.RegularExpressions;
 using GlowMix.Documents;
 
 namespace GlowMix.Recipes;
 
 /// <summary>Reads the keys of one section as <see cref="RecipeKeys"/> describes them.</summary>
-internal sealed partial class RecipeSection(MappingReader reader, string pattern)
+internal sealed class RecipeSection(MappingReader reader, string pattern)
 {
     /// <summary>The reader beneath.</summary>
     public MappingReader Reader { get; } = reader;
@@ -71,7 +70,7 @@ internal sealed partial class RecipeSection(MappingReader reader, string pattern
     public void Finish() => Reader.Finish();
 
     /// <summary>The text is a material's name, or the path of a file.</summary>
-    public static bool IsMaterial(string text) => MaterialName().IsMatch(text) || IsYamlPath(text);
+    public static bool IsMaterial(string text) => PlainName.IsWords(text, joints: ".-") || IsYamlPath(text);
 
     /// <summary>The text ends as the path of a file with YAML in it.</summary>
     public static bool IsYamlPath(string text) =>
@@ -101,7 +100,4 @@ internal sealed partial class RecipeSection(MappingReader reader, string pattern
     private RecipeKey KeyOf(string key) =>
         RecipeKeys.Find(pattern.Length == 0 ? key : $"{pattern}.{key}")
         ?? throw new InvalidOperationException($"'{pattern}.{key}' is not among the keys of a recipe.");
-
-    [GeneratedRegex(@"^[a-z0-9]+([.-][a-z0-9]+)*\z")]
-    private static partial Regex MaterialName();
 }

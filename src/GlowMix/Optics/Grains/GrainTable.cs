@@ -166,19 +166,21 @@ public sealed class GrainTable
     /// <param name="tables">At least one, all with the same highest moment.</param>
     /// <param name="volumeShares">Share of the grains' volume in each, 0 to 1; together 1.</param>
     /// <exception cref="ArgumentException">Not as many shares as tables, shares that do not add up, or unlike moments.</exception>
-    public static GrainTable Mixture(IReadOnlyList<GrainTable> tables, IReadOnlyList<double> volumeShares)
+    public static GrainTable Mixture(IReadOnlyList<GrainTable> tables, ReadOnlySpan<double> volumeShares)
     {
-        if (tables.Count == 0 || tables.Count != volumeShares.Count)
+        if (tables.Count == 0 || tables.Count != volumeShares.Length)
         {
             throw new ArgumentException(
-                $"A mixture takes one share a table; there are {volumeShares.Count} for {tables.Count}.",
+                $"A mixture takes one share a table; there are {volumeShares.Length} for {tables.Count}.",
                 nameof(volumeShares)
             );
         }
-        if (
-            volumeShares.Any(share => share is not (>= 0 and <= 1))
-            || Math.Abs(volumeShares.Sum() - 1) > 1e-9
-        )
+        double whole = 0;
+        foreach (double share in volumeShares)
+        {
+            whole += share is >= 0 and <= 1 ? share : double.NaN;
+        }
+        if (!(Math.Abs(whole - 1) <= 1e-9))
         {
             throw new ArgumentException(
                 "The volume shares of a mixture must be 0 to 1 and add up to 1.",

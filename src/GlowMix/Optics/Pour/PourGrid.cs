@@ -103,7 +103,11 @@ internal sealed class PourGrid
 
     private void AddRun(PourStack stack, List<Cut> run, int fineness)
     {
-        double pigmentMm = run.Sum(cut => PigmentMm(stack, cut));
+        double pigmentMm = 0;
+        foreach (var cut in run)
+        {
+            pigmentMm += PigmentMm(stack, cut);
+        }
         int times = (int)Math.Clamp(Math.Ceiling(pigmentMm / OpaquePigmentMm), 1, MostTimes);
         int mostGroups =
             fineness * times * (run[0].OverPackages ? GroupsOverPackages : GroupsBetweenPackages);
