@@ -21,6 +21,7 @@ int code = Cli.Run(
         Folder = Environment.CurrentDirectory,
         Variable = Environment.GetEnvironmentVariable,
         TerminalColumns = TerminalColumns(),
+        HasKeyboardAndScreen = !System.Console.IsInputRedirected && !System.Console.IsOutputRedirected,
         ErrorIsTerminal = !System.Console.IsErrorRedirected,
         Stop = stop.Token,
     }

@@ -63,6 +63,20 @@ internal sealed class PieceGlow
             )
         );
 
+    /// <summary>Traps filled of all traps of each cell of the pour when the light goes off, %.</summary>
+    public double[] FilledPercentOfCells()
+    {
+        var filled = new double[light.Pour.Cells.Count];
+        foreach (var p in pigments)
+        {
+            for (int i = 0; i < p.Cells.Length; i++)
+            {
+                filled[p.Cells[i]] = p.Traps.CapacityFilledPercentAt(i);
+            }
+        }
+        return filled;
+    }
+
     public double CapacityFilledBottomPercent => FilledPercentAt(0);
 
     public double CapacityFilledSurfacePercent => FilledPercentAt(light.Pour.Cells.Count - 1);

@@ -30,6 +30,9 @@ public sealed record Prediction
     /// <summary>Decay with band; null without pigment.</summary>
     public required DecayCurve? Decay { get; init; }
 
+    /// <summary>The cut through the pour, for pictures; null where none was made.</summary>
+    public PieceCut? Cut { get; init; }
+
     /// <summary>The recipe's own visibility limit, mcd/m².</summary>
     public required double LimitMcdPerM2 { get; init; }
 

@@ -108,6 +108,7 @@ public sealed class Predictor
             Assumptions = CalibrateFirst.Of(piece),
             Spectra = likely.SpectraOf(),
             Decay = Bounds.DecayOf(runs, likely),
+            Cut = PieceCut.Of(likely),
             LimitMcdPerM2 = piece.LimitMcdPerM2,
             DepthOverBoardMm = piece.DepthMm,
             DepthOverPackagesMm = Math.Max(0, piece.DepthOverPackagesMm),

@@ -1,0 +1,342 @@
+using GlowMix.Documents;
+using GlowMix.Predictions;
+using GlowMix.Recipes;
+
+namespace GlowMix.Console.Tune.Model;
+
+/// <summary>
+/// The text UI without a screen: what is shown, and what each key does to it. Lives on one thread; the desk answers there, too.
+/// </summary>
+internal sealed class TuneModel
+{
+    private readonly OutlookShelf outlooks = new();
+    private readonly IDesk desk;
+    private string notice = "";
+
+    /// <param name="bench">The recipe.</param>
+    /// <param name="file">Where it is kept.</param>
+    /// <param name="desk">Who works figures out.</param>
+    public TuneModel(Bench bench, RecipeFile file, IDesk desk)
+    {
+        (Bench, File, this.desk) = (bench, file, desk);
+        Pins = new(this);
+        Ask();
+    }
+
+    /// <summary>The recipe under the hand.</summary>
+    public Bench Bench { get; }
+
+    /// <summary>Where it is kept.</summary>
+    public RecipeFile File { get; }
+
+    /// <summary>States kept to come back to.</summary>
+    public PinBoard Pins { get; }
+
+    /// <summary>What stands beside the pictures.</summary>
+    public Panel Panel { get; private set; }
+
+    /// <summary>How far the panel's text is scrolled, rows.</summary>
+    public int Scroll { get; set; }
+
+    /// <summary>Whether the dark side is in view where only one is.</summary>
+    public bool ShowsDark { get; private set; }
+
+    /// <summary>What is being typed; null if nothing is.</summary>
+    public Entry? Entry { get; private set; }
+
+    /// <summary>What must be decided first; null if nothing.</summary>
+    public Question? Question { get; set; }
+
+    /// <summary>The user wants to leave.</summary>
+    public bool HasEnded { get; private set; }
+
+    /// <summary>What is foretold of the recipe as it is; null until it is worked out.</summary>
+    public Outlook? Now => outlooks.Find(Bench.Document);
+
+    /// <summary>What is foretold of the recipe as it was opened.</summary>
+    public Prediction? Start => outlooks.Find(Bench.Start)?.Prediction;
+
+    /// <summary>The latest figures there are: those of <see cref="Now"/>, or, until they come, those shown before.</summary>
+    public Prediction? Shown { get; private set; }
+
+    /// <summary>Whether <see cref="Shown"/> is of the recipe as it is.</summary>
+    public bool IsFresh => Now?.Prediction is not null;
+
+    /// <summary>Likely figures of any state; null if not worked out.</summary>
+    public Prediction? Of(RecipeDocument document) => outlooks.Find(document)?.Prediction;
+
+    /// <summary>What a key does.</summary>
+    public void Press(Stroke stroke)
+    {
+        notice = "";
+        if (Question is { } question)
+        {
+            Answer(question, stroke);
+        }
+        else if (Entry is { } entry)
+        {
+            Write(entry, stroke);
+        }
+        else if (!(Panel != Panel.None && PanelKeys.Press(this, stroke)))
+        {
+            if (KeyTable.Find(stroke) is { } line)
+            {
+                line.Do(this, stroke);
+            }
+            else if (stroke.Key == StrokeKey.Sign)
+            {
+                notice = "That key does nothing here; ? lists those that do.";
+            }
+        }
+    }
+
+    /// <summary>An answer of the desk's.</summary>
+    public void Take(Outlook outlook)
+    {
+        outlooks.Keep(outlook);
+        Shown = Now?.Prediction ?? Shown;
+    }
+
+    /// <summary>Holds another knob.</summary>
+    public void Hold(int index) => Bench.Hold(index);
+
+    /// <summary>Turns the held knob.</summary>
+    public void Turn(StepSize size, bool up) => Changed(Bench.Turn(size, up));
+
+    /// <summary>Begins to type a value for the held knob.</summary>
+    public void Type(string begun)
+    {
+        if (Bench.Held is { } knob)
+        {
+            Entry = new("", knob.IsNumber ? begun : "");
+            entered = text => Bench.SetTyped(text);
+        }
+    }
+
+    /// <summary>Puts the held knob back to where it stood at the start.</summary>
+    public void PutBack() => Changed(Bench.PutBack());
+
+    /// <summary>Undo, redo.</summary>
+    public void GoBack(bool forth)
+    {
+        if (forth ? Bench.Redo() : Bench.Undo())
+        {
+            Changed(null);
+            return;
+        }
+        notice = forth ? "Nothing was undone." : "This is the start.";
+    }
+
+    /// <summary>The other side of the piece.</summary>
+    public void Turnover() => ShowsDark = !ShowsDark;
+
+    /// <summary>Opens a panel; the same again closes it.</summary>
+    public void Open(Panel panel)
+    {
+        Panel = Panel == panel ? Panel.None : panel;
+        Scroll = 0;
+    }
+
+    /// <summary>Keeps the present state.</summary>
+    public void PinThis() => notice = Pins.Add();
+
+    /// <summary>Goes to the next pinned state.</summary>
+    public void Flip()
+    {
+        if (Pins.Next() is not { } pin)
+        {
+            notice = "Nothing is pinned; p pins this state.";
+            return;
+        }
+        Changed(Bench.Take(pin.Document, $"Flip to pin {pin.Name}"));
+    }
+
+    /// <summary>Goes to a state found elsewhere, as one turn.</summary>
+    public void Go(RecipeDocument document, string what) => Changed(Bench.Take(document, what));
+
+    /// <summary>Saves, or asks for the name to save under.</summary>
+    public void Save(bool asOther)
+    {
+        if (asOther)
+        {
+            Entry = new("Save as", File.Name);
+            entered = name => File.SaveAs(this, name);
+            return;
+        }
+        File.Save(this);
+    }
+
+    /// <summary>Leaves; asks first if something is not saved.</summary>
+    public void Quit()
+    {
+        if (!File.HasChanges(this))
+        {
+            End();
+            return;
+        }
+        Question = new(
+            "Not saved.",
+            [
+                (
+                    's',
+                    "save and quit",
+                    () =>
+                    {
+                        File.Save(this);
+                        HasEnded = !File.HasChanges(this);
+                    }
+                ),
+                ('d', "drop the changes and quit", End),
+            ]
+        );
+    }
+
+    /// <summary>Says something at the foot until the next key.</summary>
+    public void Say(string text) => notice = text;
+
+    /// <summary>Goes on with another text of the file, as at the start.</summary>
+    public void Reopen(RecipeDocument document)
+    {
+        outlooks.Clear();
+        Bench.Reopen(document);
+        Shown = null;
+        Ask();
+    }
+
+    /// <summary>The sentence at the foot.</summary>
+    public string Foot
+    {
+        get
+        {
+            if (Question is { } question)
+            {
+                return question.Line;
+            }
+            if (Entry is { } entry)
+            {
+                return entry.Refusal.Length > 0 ? entry.Refusal
+                    : entry.Prompt.Length > 0 ? $"{entry.Prompt}: {entry.Text}_   Enter, or Esc to leave it"
+                    : TypingHint;
+            }
+            return notice.Length > 0 ? notice : Sentence;
+        }
+    }
+
+    private Func<string, string?> entered = _ => null;
+
+    private string TypingHint =>
+        Bench.Held is not { } knob ? ""
+        : knob.IsNumber
+            ? $"{knob.FullLabel}{(knob.Unit.Length > 0 ? ", " + knob.Unit : "")}: {knob.Allowed}; Enter sets it, Esc leaves it."
+        : $"{knob.FullLabel}, the beginning of a name: {string.Join(", ", knob.Words)}";
+
+    private string Sentence
+    {
+        get
+        {
+            if (Bench.Piece is null)
+            {
+                return "This recipe has errors; mend them in the file, and it comes to life here.";
+            }
+            if (Now is { Prediction: null } failed)
+            {
+                var error = failed.Problems.FirstOrDefault(p => p.Severity == Severity.Error);
+                return $"This cannot be predicted: {error?.Text ?? "no reason is known"}";
+            }
+            if (Bench.Before is null)
+            {
+                return "As the file has it. Arrows choose a number and turn it.";
+            }
+            return Now?.Prediction is { } now && Of(Bench.Before) is { } before
+                ? TurnSentence.Of(
+                    Bench.Present.What,
+                    before,
+                    now,
+                    Bench.Document.Recipe?.Balance.WhiteCctK,
+                    Bench.Document.Recipe?.Balance.GlowAtMinutes
+                )
+                : $"{Bench.Present.What} …";
+        }
+    }
+
+    private void Answer(Question question, Stroke stroke)
+    {
+        if (stroke.Key == StrokeKey.Escape)
+        {
+            Question = null;
+            return;
+        }
+        foreach (var (key, _, act) in question.Answers)
+        {
+            if (stroke is { Key: StrokeKey.Sign, Ctrl: false } && stroke.Sign == key)
+            {
+                Question = null;
+                act();
+                return;
+            }
+        }
+    }
+
+    private void Write(Entry entry, Stroke stroke)
+    {
+        switch (stroke)
+        {
+            case { Key: StrokeKey.Escape }:
+                Entry = null;
+                break;
+            case { Key: StrokeKey.Enter }:
+                if (entry.Text.Trim().Length == 0)
+                {
+                    Entry = null;
+                    break;
+                }
+                string? refusal = entered(entry.Text);
+                Entry = refusal is null ? null : entry with { Refusal = refusal };
+                if (refusal is null)
+                {
+                    Changed(null);
+                }
+                break;
+            case { Key: StrokeKey.Sign, Ctrl: true, Sign: 'c' or 'q' }:
+                Entry = null;
+                Quit();
+                break;
+            default:
+                Entry = entry.After(stroke) ?? entry;
+                break;
+        }
+    }
+
+    private void Changed(string? refusal)
+    {
+        if (refusal is not null)
+        {
+            notice = refusal;
+            return;
+        }
+        Shown = Now?.Prediction ?? Shown;
+        Ask();
+    }
+
+    private void Ask()
+    {
+        if (Bench.Piece is null)
+        {
+            return;
+        }
+        var beside = new[] { Bench.Before, Bench.Start }
+            .OfType<RecipeDocument>()
+            .Where(d => d.Recipe is not null && outlooks.Find(d) is null && d.Text != Bench.Document.Text)
+            .DistinctBy(d => d.Text);
+        if (Now is not { HasBands: true } || beside.Any())
+        {
+            desk.Ask(Bench.Document, beside);
+        }
+    }
+
+    private void End()
+    {
+        File.Forget();
+        HasEnded = true;
+    }
+}

@@ -1,0 +1,225 @@
+using GlowMix.Console.Texts;
+using GlowMix.Predictions;
+
+namespace GlowMix.Console.Tune.Pictures;
+
+/// <summary>
+/// The cut through the pour, face up: board and packages below, resin and grains above. Lit, blue fades on its way up; dark, each
+/// slice is as bright as its traps are full.
+/// </summary>
+internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool ascii)
+{
+    private const int GutterColumns = 5;
+    private const int PackageColumns = 4;
+    private const int PitchColumns = 12;
+
+    /// <summary>Paints it.</summary>
+    public void Paint(Leaf leaf, Area area)
+    {
+        int rows = area.Rows - 1;
+        var field = new Area(area.X + GutterColumns, area.Y, area.Columns - GutterColumns, rows);
+        if (rows < 2 || field.Columns < PitchColumns)
+        {
+            return;
+        }
+        for (int row = 0; row < rows; row++)
+        {
+            double fromMm = cut.DepthMm * (rows - row - 1) / rows;
+            Row(leaf, field, row, fromMm + (cut.DepthMm / rows / 2));
+        }
+        Packages(leaf, field);
+        Board(leaf, field);
+        Heights(leaf, area, rows);
+        LayerNames(leaf, field);
+        Shares(leaf, field);
+    }
+
+    private Look Text => dark ? palette.DarkFaint : palette.LitFaint;
+
+    private void Row(Leaf leaf, Area field, int row, double heightMm)
+    {
+        var slice = SliceAt(heightMm);
+        double blue = slice?.BlueShare ?? (slice is null ? NearestBlue(heightMm) : 0);
+        var look = dark ? palette.DarkResin(slice?.FilledPercent / 100) : palette.LitResin(blue);
+        double loading = LayerAt(heightMm)?.LoadingPercent ?? 0;
+        for (int x = 0; x < field.Columns; x++)
+        {
+            bool isGrain = slice is not null && Scatter(x, row) < Math.Min(0.6, loading / 60);
+            leaf.Set(field.X + x, field.Y + row, LetterOf(isGrain, blue, slice?.FilledPercent), look);
+        }
+    }
+
+    private char LetterOf(bool isGrain, double blue, double? filledPercent)
+    {
+        if (dark)
+        {
+            return !isGrain ? ' '
+                : ascii
+                    ? filledPercent switch
+                    {
+                        > 60 => '@',
+                        > 25 => 'o',
+                        _ => '.',
+                    }
+                : filledPercent switch
+                {
+                    > 60 => '●',
+                    > 25 => '•',
+                    _ => '·',
+                };
+        }
+        if (palette.HasColour)
+        {
+            return isGrain ? (ascii ? '.' : '∙') : ' ';
+        }
+        return isGrain ? (ascii ? 'o' : '•')
+            : blue > 0.7 ? (ascii ? '#' : '▓')
+            : blue > 0.4 ? (ascii ? '+' : '▒')
+            : blue > 0.15 ? (ascii ? ':' : '░')
+            : ' ';
+    }
+
+    private void Packages(Leaf leaf, Area field)
+    {
+        if (cut.PackageHeightMm <= 0 || cut.DepthMm <= 0)
+        {
+            return;
+        }
+        int high = Math.Clamp((int)Math.Round(field.Rows * cut.PackageHeightMm / cut.DepthMm), 1, field.Rows);
+        for (int x = PitchColumns / 2; x + PackageColumns <= field.Columns; x += PitchColumns)
+        {
+            for (int row = field.Rows - high; row < field.Rows; row++)
+            {
+                for (int i = 0; i < PackageColumns; i++)
+                {
+                    leaf.Set(
+                        field.X + x + i,
+                        field.Y + row,
+                        palette.HasColour ? ' '
+                            : ascii ? 'H'
+                            : '█',
+                        palette.Package(dark)
+                    );
+                }
+            }
+        }
+    }
+
+    private void Board(Leaf leaf, Area field)
+    {
+        for (int x = 0; x < field.Columns; x++)
+        {
+            leaf.Set(field.X + x, field.Y + field.Rows, ascii ? '=' : '▀', palette.Board(dark));
+        }
+    }
+
+    // mm over the board at the top of each layer, and at the board.
+    private void Heights(Leaf leaf, Area area, int rows)
+    {
+        double top = cut.DepthMm;
+        int free = -1;
+        foreach (var layer in cut.Layers.Reverse())
+        {
+            int row = (int)Math.Round((1 - (top / cut.DepthMm)) * rows);
+            if (row > free)
+            {
+                leaf.PutRight(area.X + GutterColumns - 1, area.Y + row, Digits.Fixed(top, 1), Text);
+                free = row;
+            }
+            top -= layer.DepthMm;
+        }
+        leaf.PutRight(area.X + GutterColumns - 1, area.Y + rows, "mm", Text);
+    }
+
+    private void LayerNames(Leaf leaf, Area field)
+    {
+        double top = cut.DepthMm;
+        int free = 0;
+        foreach (var layer in cut.Layers.Reverse())
+        {
+            int row = Math.Max(free, (int)Math.Round((1 - (top / cut.DepthMm)) * field.Rows));
+            top -= layer.DepthMm;
+            if (row >= field.Rows)
+            {
+                return;
+            }
+            string what = layer.Pigment is null ? "clear" : layer.Pigment;
+            leaf.Put(
+                field.X + 1,
+                field.Y + row,
+                $" {layer.Name}: {what} ",
+                leaf.LookAt(field.X + 1, field.Y + row),
+                field.Columns - 9
+            );
+            free = row + 1;
+        }
+    }
+
+    // How much, in numbers too, for eyes and terminals that tell no shades apart.
+    private void Shares(Leaf leaf, Area field)
+    {
+        int every = field.Rows > 8 ? 2 : 1;
+        for (int row = 0; row < field.Rows; row += every)
+        {
+            double height = cut.DepthMm * (field.Rows - row - 0.5) / field.Rows;
+            double? percent =
+                SliceAt(height) is not { } slice ? null
+                : dark ? slice.FilledPercent
+                : 100 * slice.BlueShare;
+            if (percent is double share)
+            {
+                int end = field.X + field.Columns;
+                leaf.PutRight(
+                    end,
+                    field.Y + row,
+                    $" {Digits.Percent(share)} ",
+                    leaf.LookAt(end - 1, field.Y + row)
+                );
+            }
+        }
+    }
+
+    private CutSlice? SliceAt(double heightMm)
+    {
+        foreach (var slice in cut.Slices)
+        {
+            if (heightMm >= slice.FromMm && heightMm < slice.ToMm)
+            {
+                return slice;
+            }
+        }
+        return null;
+    }
+
+    // Clear resin passes blue on nearly as it comes.
+    private double NearestBlue(double heightMm) =>
+        cut.Slices.Where(s => s.BlueShare is not null)
+            .OrderBy(s => Math.Abs(((s.FromMm + s.ToMm) / 2) - heightMm))
+            .Select(s => s.BlueShare)
+            .FirstOrDefault()
+        ?? 1;
+
+    private CutLayer? LayerAt(double heightMm)
+    {
+        double top = 0;
+        foreach (var layer in cut.Layers)
+        {
+            top += layer.DepthMm;
+            if (heightMm < top)
+            {
+                return layer;
+            }
+        }
+        return cut.Layers.Count > 0 ? cut.Layers[^1] : null;
+    }
+
+    // The same grains in the same places at every turn, 0 to 1: the mixing steps of a small integer hash.
+    private static double Scatter(int x, int y)
+    {
+        uint h = ((uint)x * 0x9E3779B1u) ^ ((uint)y * 0x85EBCA77u);
+        h ^= h >> 15;
+        h *= 0x2C1B3C6Du;
+        h ^= h >> 12;
+        return h / (double)uint.MaxValue;
+    }
+}

@@ -1,0 +1,152 @@
+using GlowMix.Console.Tune.Model;
+using GlowMix.Predictions;
+
+namespace GlowMix.Console.Tune.Pictures;
+
+/// <summary>The recipe's few numbers, the one that is held, and what is wanted of the piece.</summary>
+internal static class NumbersPicture
+{
+    private const int LabelColumns = 10;
+
+    /// <summary>Paints them.</summary>
+    /// <returns>The knob in each row, −1 for none: what a click means.</returns>
+    public static int[] Paint(Leaf leaf, TuneModel model)
+    {
+        var knobAt = new int[leaf.Rows];
+        Array.Fill(knobAt, -1);
+        leaf.Fill(leaf.Whole, Look.Plain);
+        if (model.Bench.Piece is null)
+        {
+            Problems(leaf, model);
+            return knobAt;
+        }
+        var rows = Rows(model.Bench);
+        int targets = model.Shown is { } shown ? 2 * shown.Targets.Count : 0;
+        int room = Math.Max(Math.Min(rows.Count, leaf.Rows), leaf.Rows - targets - 1);
+        int held = Math.Max(0, rows.FindIndex(r => r.Knob == model.Bench.Cursor));
+        int first = Math.Clamp(held - (room / 2), 0, Math.Max(0, rows.Count - room));
+        int y = 0;
+        for (int i = first; i < rows.Count && y < room; i++, y++)
+        {
+            if (rows[i].Knob < 0)
+            {
+                leaf.Put(1, y, rows[i].Heading, Look.Plain.Faint, leaf.Columns - 2);
+                continue;
+            }
+            knobAt[y] = rows[i].Knob;
+            Knob(leaf, y, model, rows[i].Knob);
+        }
+        if (first > 0)
+        {
+            leaf.PutRight(leaf.Columns - 1, 0, leaf.Ascii ? "^ more" : "▴ more", Look.Plain.Faint);
+        }
+        if (first + y < rows.Count)
+        {
+            leaf.PutRight(leaf.Columns - 1, y - 1, leaf.Ascii ? "v more" : "▾ more", Look.Plain.Faint);
+        }
+        Targets(leaf, y + 1, model);
+        return knobAt;
+    }
+
+    private static List<(int Knob, string Heading)> Rows(Bench bench)
+    {
+        var rows = new List<(int, string)>();
+        string group = "";
+        for (int i = 0; i < bench.Knobs.Length; i++)
+        {
+            string own = bench.Knobs[i].Group;
+            if (own != group)
+            {
+                rows.Add((-1, own.Length == 0 ? "piece" : own));
+            }
+            group = own;
+            rows.Add((i, ""));
+        }
+        return rows;
+    }
+
+    private static void Knob(Leaf leaf, int y, TuneModel model, int index)
+    {
+        var knob = model.Bench.Knobs[index];
+        bool isHeld = index == model.Bench.Cursor;
+        var look = isHeld ? Palette.Held : Look.Plain;
+        if (isHeld)
+        {
+            leaf.Fill(new(0, y, leaf.Columns, 1), look);
+            leaf.Set(0, y, leaf.Ascii ? '>' : '▸', look);
+        }
+        leaf.Put(2, y, knob.Label, look, LabelColumns);
+        int x = 2 + LabelColumns;
+        if (isHeld && model.Entry is { Prompt: "" } entry)
+        {
+            leaf.Fill(new(x, y, leaf.Columns - x - 1, 1), look.Underline);
+            leaf.Put(x, y, Tail(entry.Text, leaf.Columns - x - 3) + "_", look.Underline);
+            return;
+        }
+        string? then = model.Bench.AtStart(knob);
+        var value = then is null ? look : look.Bold;
+        x = leaf.Put(x, y, knob.Written, knob.IsTaken ? look.Faint : value, leaf.Columns - x - 1);
+        if (then is not null)
+        {
+            string was = knob.IsNumber ? $"was {then}" : "changed";
+            leaf.PutRight(leaf.Columns - 1, y, x + was.Length + 2 < leaf.Columns ? was : "*", look);
+        }
+        else if (knob.IsTaken && x + 7 < leaf.Columns)
+        {
+            leaf.PutRight(leaf.Columns - 1, y, "taken", look.Faint);
+        }
+    }
+
+    private static void Targets(Leaf leaf, int y, TuneModel model)
+    {
+        if (model.Shown is not { } shown)
+        {
+            return;
+        }
+        foreach (var (what, how, state) in TargetLines.Of(shown))
+        {
+            if (y + 1 >= leaf.Rows)
+            {
+                return;
+            }
+            leaf.Put(1, y, what, Look.Plain.Faint, leaf.Columns - 2);
+            char mark = state switch
+            {
+                TargetState.Met => leaf.Ascii ? '+' : '●',
+                TargetState.Missed => leaf.Ascii ? '-' : '○',
+                TargetState.TooClose => leaf.Ascii ? '?' : '◐',
+                _ => ' ',
+            };
+            leaf.Set(1, y + 1, mark, Look.Plain);
+            leaf.Put(
+                3,
+                y + 1,
+                model.IsFresh ? how : "…",
+                state == TargetState.Met ? Look.Plain : Look.Plain.Bold,
+                leaf.Columns - 4
+            );
+            y += 2;
+        }
+    }
+
+    private static void Problems(Leaf leaf, TuneModel model)
+    {
+        int y = 0;
+        foreach (var problem in model.Bench.Problems)
+        {
+            string place = problem.Place is { } p ? $"line {p.Line}: " : "";
+            foreach (string line in Wrapped.Lines(place + problem.Text, leaf.Columns - 2))
+            {
+                if (y >= leaf.Rows)
+                {
+                    return;
+                }
+                leaf.Put(1, y++, line, Look.Plain);
+            }
+            y++;
+        }
+    }
+
+    private static string Tail(string text, int columns) =>
+        text.Length > columns ? text[^Math.Max(0, columns)..] : text;
+}

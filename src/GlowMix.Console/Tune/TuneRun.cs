@@ -1,0 +1,82 @@
+using GlowMix.Console.Commands;
+using GlowMix.Console.Tune.Model;
+using GlowMix.Console.Tune.Views;
+using GlowMix.Documents;
+using GlowMix.Pieces;
+using GlowMix.Recipes;
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+
+namespace GlowMix.Console.Tune;
+
+/// <summary>One run of the text UI on a terminal. The only class that loads the toolkit.</summary>
+internal static class TuneRun
+{
+    private static readonly TimeSpan diskEvery = TimeSpan.FromSeconds(1);
+
+    /// <summary>Runs until the user leaves.</summary>
+    /// <param name="text">The recipe's text.</param>
+    /// <param name="surroundings">The world outside.</param>
+    /// <param name="runner">The model.</param>
+    /// <param name="ascii">Letters of ASCII only.</param>
+    /// <param name="hasColour">False for none at all.</param>
+    /// <returns>An exit code.</returns>
+    public static int On(
+        FileText text,
+        Surroundings surroundings,
+        IRecipeRunner runner,
+        bool ascii,
+        bool hasColour
+    )
+    {
+        var files = FolderMaterials.BesideFile(text.Name, surroundings);
+        var predictor = runner.PredictorFor(files);
+        using IApplication app = Application.Create();
+        TuneScreen? screen = null;
+        TuneModel? model = null;
+        using var desk = new ForetellingDesk(
+            new ModelForeteller(predictor),
+            outlook =>
+                app.Invoke(() =>
+                {
+                    model?.Take(outlook);
+                    screen?.Refresh();
+                })
+        );
+        model = new(
+            new Bench(
+                RecipeDocument.Read(text),
+                new KnobBoard(predictor.Shelf),
+                document => PieceAssembly.Of(document, predictor.Shelf, files)
+            ),
+            new RecipeFile(new RecipeStore(text.Name, surroundings), text.Text),
+            desk
+        );
+        model.File.OfferAutosave(model);
+        try
+        {
+            app.Init(DriverRegistry.Names.ANSI);
+            screen = new TuneScreen(model, ascii, hasColour);
+            app.AddTimeout(
+                diskEvery,
+                () =>
+                {
+                    model.File.LookAtDisk(model);
+                    model.File.Autosave(model);
+                    screen.Refresh();
+                    return true;
+                }
+            );
+            // A signal from outside ends the run as a key would, without a question.
+            using var stopped = surroundings.Stop.Register(() => app.Invoke(() => app.RequestStop()));
+            app.Run(screen);
+        }
+        finally
+        {
+            // Whatever ended the run: what is not saved stays beside the file.
+            model.File.Autosave(model);
+            screen?.Dispose();
+        }
+        return ExitCode.Done;
+    }
+}
