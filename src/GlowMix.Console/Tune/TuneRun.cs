@@ -32,17 +32,20 @@ internal static class TuneRun
         var files = FolderMaterials.BesideFile(text.Name, surroundings);
         var predictor = runner.PredictorFor(files);
         using IApplication app = Application.Create();
+        app.Init(DriverRegistry.Names.ANSI);
         TuneScreen? screen = null;
         TuneModel? model = null;
-        using var desk = new ForetellingDesk(
-            new ModelForeteller(predictor),
-            outlook =>
-                app.Invoke(() =>
-                {
-                    model?.Take(outlook);
-                    screen?.Refresh();
-                })
-        );
+        var foreteller = new ModelForeteller(predictor);
+        void Post(Action action) =>
+            app.Invoke(() =>
+            {
+                action();
+                screen?.Refresh();
+            });
+
+        using var desk = new ForetellingDesk(foreteller, outlook => Post(() => model?.Take(outlook)));
+        using var pages = new Pages(predictor, Post);
+        using var maps = new MapWork(foreteller, Post);
         model = new(
             new Bench(
                 RecipeDocument.Read(text),
@@ -50,12 +53,13 @@ internal static class TuneRun
                 document => PieceAssembly.Of(document, predictor.Shelf, files)
             ),
             new RecipeFile(new RecipeStore(text.Name, surroundings), text.Text),
-            desk
+            desk,
+            pages,
+            maps
         );
         model.File.OfferAutosave(model);
         try
         {
-            app.Init(DriverRegistry.Names.ANSI);
             screen = new TuneScreen(model, ascii, hasColour);
             app.AddTimeout(
                 diskEvery,

@@ -8,4 +8,11 @@ namespace GlowMix.Predictions;
 /// between the packages, and everywhere if they stay in air.
 /// </param>
 /// <param name="FilledPercent">Traps filled of all traps when the last light goes off, %.</param>
-public readonly record struct CutSlice(double FromMm, double ToMm, double? BlueShare, double FilledPercent);
+/// <param name="PigmentVolumePercent">Share of its volume that is pigment, %: more in the bed that settles, less above it.</param>
+public readonly record struct CutSlice(
+    double FromMm,
+    double ToMm,
+    double? BlueShare,
+    double FilledPercent,
+    double PigmentVolumePercent
+);

@@ -7,7 +7,8 @@ namespace GlowMix.Predictions;
 /// <param name="PackageHeightMm">How far the LED packages stand up from the board, mm.</param>
 /// <param name="Layers">From the board upwards.</param>
 /// <param name="Slices">
-/// Of the layers with pigment, from the board upwards; clear layers have none: light passes them nearly unchanged, and they hold no traps.
+/// Of the layers with pigment, from the board upwards; clear layers, and what grains have sunk
+/// out of, have none: light passes them nearly unchanged, and they hold no traps.
 /// </param>
 public sealed record PieceCut(
     double DepthMm,
@@ -45,7 +46,8 @@ public sealed record PieceCut(
                             cell.FromMm,
                             cell.ToMm,
                             cell.OverPackages && most > 0 ? blue[c] / most : null,
-                            filled[c]
+                            filled[c],
+                            100 * light.Pour.Stack.Layers[cell.Layer].VolumeFraction
                         )
                 ),
             ]

@@ -1,127 +1,80 @@
+using GlowMix.Documents;
 using GlowMix.Recipes;
 
 namespace GlowMix.Console.Tune.Model;
 
 /// <summary>
-/// Works out figures beside the text UI. One thread for likely figures and one for bands, each with room for a single request: the
-/// latest. So a key that is held down never leaves a queue behind, and an answer to an older request is dropped, not told.
+/// Works out figures beside the text UI: likely ones at once, bands when the hand rests. A key that is held down leaves no queue, and
+/// an answer to an older request is dropped, not told.
 /// </summary>
 internal sealed class ForetellingDesk : IDesk, IDisposable
 {
-    // Bands take all cores; they wait until the hand rests.
-    private static readonly TimeSpan HandAtRest = TimeSpan.FromMilliseconds(250);
+    // Bands take all cores.
+    private static readonly TimeSpan handAtRest = TimeSpan.FromMilliseconds(250);
 
     private readonly IForeteller foreteller;
     private readonly Action<Outlook> answer;
-    private readonly Lock gate = new();
-    private readonly AutoResetEvent asked = new(false);
-    private readonly AutoResetEvent settled = new(false);
-    private readonly CancellationTokenSource end = new();
-    private CancellationTokenSource bands = new();
-    private RecipeDocument? latest;
-    private RecipeDocument[] beside = [];
-    private RecipeDocument? toBand;
-    private long number;
+    private readonly LatestWork likely = new("likely figures");
+    private readonly LatestWork bands = new("bands", handAtRest, ThreadPriority.BelowNormal);
 
     /// <param name="foreteller">The model.</param>
     /// <param name="answer">Told each answer, from a thread of the desk's own.</param>
-    public ForetellingDesk(IForeteller foreteller, Action<Outlook> answer)
-    {
+    public ForetellingDesk(IForeteller foreteller, Action<Outlook> answer) =>
         (this.foreteller, this.answer) = (foreteller, answer);
-        Start("likely figures", WorkOutLikely);
-        Start("bands", WorkOutBands);
-    }
 
     /// <inheritdoc/>
     public void Ask(RecipeDocument document, params IEnumerable<RecipeDocument> also)
     {
-        lock (gate)
+        RecipeDocument[] all = [document, .. also];
+        likely.Put(stop =>
         {
-            number++;
-            latest = document;
-            beside = [.. also];
-            bands.Cancel();
-            bands = new();
-            toBand = document;
-        }
-        asked.Set();
-        settled.Set();
+            foreach (var each in all)
+            {
+                stop.ThrowIfCancellationRequested();
+                Tell(Guarded(each, () => foreteller.Likely(each)), stop);
+            }
+        });
+        bands.Put(stop => Tell(Guarded(document, () => foreteller.Banded(document, stop)), stop));
     }
 
     /// <summary>Ends the work; what is under way is finished and not told.</summary>
     public void Dispose()
     {
-        end.Cancel();
-        lock (gate)
-        {
-            bands.Cancel();
-        }
-        asked.Set();
-        settled.Set();
+        likely.Dispose();
+        bands.Dispose();
     }
 
-    private static void Start(string name, ThreadStart work) =>
-        new Thread(work) { IsBackground = true, Name = name }.Start();
-
-    private void WorkOutLikely()
+    private void Tell(Outlook outlook, CancellationToken stop)
     {
-        while (!end.IsCancellationRequested)
-        {
-            asked.WaitOne();
-            RecipeDocument? document;
-            RecipeDocument[] also;
-            long mine;
-            lock (gate)
-            {
-                (document, also, mine) = (latest, beside, number);
-                latest = null;
-            }
-            foreach (var each in document is null ? [] : also.Prepend(document))
-            {
-                if (end.IsCancellationRequested || Interlocked.Read(ref number) != mine)
-                {
-                    break;
-                }
-                Tell(foreteller.Likely(each), mine);
-            }
-        }
-    }
-
-    private void WorkOutBands()
-    {
-        while (!end.IsCancellationRequested)
-        {
-            settled.WaitOne();
-            // Each further request begins the wait anew.
-            while (settled.WaitOne(HandAtRest) && !end.IsCancellationRequested) { }
-            RecipeDocument? document;
-            CancellationToken stop;
-            long mine;
-            lock (gate)
-            {
-                (document, stop, mine) = (toBand, bands.Token, number);
-                toBand = null;
-            }
-            if (document is null || end.IsCancellationRequested)
-            {
-                continue;
-            }
-            try
-            {
-                Tell(foreteller.Banded(document, stop), mine);
-            }
-            catch (OperationCanceledException)
-            {
-                // Something newer was asked for.
-            }
-        }
-    }
-
-    private void Tell(Outlook outlook, long mine)
-    {
-        if (!end.IsCancellationRequested && Interlocked.Read(ref number) == mine)
+        if (!stop.IsCancellationRequested)
         {
             answer(outlook);
+        }
+    }
+
+    // A fault of the model is told like a recipe's; it does not take the screen and the turns with it.
+    private static Outlook Guarded(RecipeDocument document, Func<Outlook> work)
+    {
+        try
+        {
+            return work();
+        }
+#pragma warning disable CA1031 // The last guard of a thread.
+        catch (Exception e) when (e is not OperationCanceledException)
+#pragma warning restore CA1031
+        {
+            return new(
+                document.Text,
+                null,
+                [
+                    new Problem(
+                        document.Name,
+                        null,
+                        $"an error in the program: {e.GetType().Name}: {e.Message}"
+                    ),
+                ],
+                HasBands: false
+            );
         }
     }
 }

@@ -1,5 +1,5 @@
 using GlowMix.Console.Commands;
-using GlowMix.Console.Tables;
+using GlowMix.Console.Files;
 using GlowMix.Documents;
 
 namespace GlowMix.Console.Tune.Model;
@@ -55,14 +55,5 @@ internal sealed class RecipeStore(string name, Surroundings surroundings) : IRec
         }
     }
 
-    private Problem? Write(string name, string text)
-    {
-        string full = surroundings.FullPath(name);
-        return WrittenFiles.Write(
-            Path.GetDirectoryName(full) ?? full,
-            name,
-            [(Path.GetFileName(full), text)],
-            "the recipe"
-        );
-    }
+    private Problem? Write(string name, string text) => AtomicFile.Write(name, text, surroundings);
 }

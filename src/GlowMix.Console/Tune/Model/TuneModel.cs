@@ -16,10 +16,14 @@ internal sealed class TuneModel
     /// <param name="bench">The recipe.</param>
     /// <param name="file">Where it is kept.</param>
     /// <param name="desk">Who works figures out.</param>
-    public TuneModel(Bench bench, RecipeFile file, IDesk desk)
+    /// <param name="pages">Who works long pages out.</param>
+    /// <param name="mapWork">Who fills maps.</param>
+    public TuneModel(Bench bench, RecipeFile file, IDesk desk, IPages pages, IMapWork mapWork)
     {
         (Bench, File, this.desk) = (bench, file, desk);
         Pins = new(this);
+        Pages = new(this, pages);
+        Map = new(this, mapWork);
         Ask();
     }
 
@@ -31,6 +35,12 @@ internal sealed class TuneModel
 
     /// <summary>States kept to come back to.</summary>
     public PinBoard Pins { get; }
+
+    /// <summary>Panels of text.</summary>
+    public PagePanel Pages { get; }
+
+    /// <summary>Loading over depth.</summary>
+    public MapPanel Map { get; }
 
     /// <summary>What stands beside the pictures.</summary>
     public Panel Panel { get; private set; }
@@ -135,6 +145,7 @@ internal sealed class TuneModel
     {
         Panel = Panel == panel ? Panel.None : panel;
         Scroll = 0;
+        Changed(null);
     }
 
     /// <summary>Keeps the present state.</summary>
@@ -315,6 +326,10 @@ internal sealed class TuneModel
             return;
         }
         Shown = Now?.Prediction ?? Shown;
+        if (Panel == Panel.Map)
+        {
+            Map.Look();
+        }
         Ask();
     }
 

@@ -13,6 +13,10 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
     private const int PackageColumns = 4;
     private const int PitchColumns = 12;
 
+    // Denser and the eye sees a texture instead of grains; a settled bed comes near it.
+    private const double MostGrains = 0.7;
+    private const double VolumePercentOfAllCells = 25;
+
     /// <summary>Paints it.</summary>
     public void Paint(Leaf leaf, Area area)
     {
@@ -41,10 +45,10 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
         var slice = SliceAt(heightMm);
         double blue = slice?.BlueShare ?? (slice is null ? NearestBlue(heightMm) : 0);
         var look = dark ? palette.DarkResin(slice?.FilledPercent / 100) : palette.LitResin(blue);
-        double loading = LayerAt(heightMm)?.LoadingPercent ?? 0;
+        double grains = (slice?.PigmentVolumePercent ?? 0) / VolumePercentOfAllCells;
         for (int x = 0; x < field.Columns; x++)
         {
-            bool isGrain = slice is not null && Scatter(x, row) < Math.Min(0.6, loading / 60);
+            bool isGrain = slice is not null && Scatter(x, row) < Math.Min(MostGrains, grains);
             leaf.Set(field.X + x, field.Y + row, LetterOf(isGrain, blue, slice?.FilledPercent), look);
         }
     }
@@ -198,20 +202,6 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
             .Select(s => s.BlueShare)
             .FirstOrDefault()
         ?? 1;
-
-    private CutLayer? LayerAt(double heightMm)
-    {
-        double top = 0;
-        foreach (var layer in cut.Layers)
-        {
-            top += layer.DepthMm;
-            if (heightMm < top)
-            {
-                return layer;
-            }
-        }
-        return cut.Layers.Count > 0 ? cut.Layers[^1] : null;
-    }
 
     // The same grains in the same places at every turn, 0 to 1: the mixing steps of a small integer hash.
     private static double Scatter(int x, int y)

@@ -70,15 +70,23 @@ internal sealed class Palette
             )
             : Coloured(noGlow, new(26, 26, 28));
 
+    /// <summary>A point of the map, as bright as it glows.</summary>
+    /// <param name="ofBrightest">Its glow, of the brightest point's; null where it is not known.</param>
+    public Look MapPoint(double? ofBrightest) =>
+        ofBrightest is double share
+            ? Coloured(
+                share > 0.25 ? Rgb.Black : glow.Towards(paleWhite, 0.35),
+                Rgb.Black.Towards(glow, 0.9 * Math.Sqrt(share))
+            )
+            : Coloured(noGlow, new(26, 26, 28));
+
     /// <summary>Board under the lit piece, or the dark one.</summary>
     public Look Board(bool dark) =>
         dark ? Coloured(new(90, 90, 90), Rgb.Black) : Coloured(new(120, 112, 100), lit);
 
     /// <summary>An LED package.</summary>
     public Look Package(bool dark) =>
-        dark
-            ? Coloured(new(96, 92, 72), new(96, 92, 72))
-            : Coloured(paleWhite, paleWhite);
+        dark ? Coloured(new(96, 92, 72), new(96, 92, 72)) : Coloured(paleWhite, paleWhite);
 
     private Look Coloured(Rgb ink, Rgb paper) => HasColour ? new(ink, paper) : Look.Plain;
 

@@ -1,3 +1,4 @@
+using GlowMix.Console.Texts;
 using GlowMix.Console.Tune.Model;
 
 namespace GlowMix.Console.Tune.Pictures;
@@ -5,33 +6,94 @@ namespace GlowMix.Console.Tune.Pictures;
 /// <summary>The open panel.</summary>
 internal static class PanelPicture
 {
+    private const int MostTextColumns = 100;
+
     /// <summary>Paints it.</summary>
-    public static void Paint(Leaf leaf, TuneModel model)
+    /// <returns>Where the points of a map stand.</returns>
+    public static MapPlaces Paint(Leaf leaf, TuneModel model, Palette palette)
     {
         leaf.Fill(leaf.Whole, Look.Plain);
         for (int y = 0; y < leaf.Rows; y++)
         {
             leaf.Set(0, y, leaf.Ascii ? '|' : '▏', Look.Plain.Faint);
         }
-        if (model.Panel == Panel.Keys)
+        var area = leaf.Whole.Narrower(2);
+        switch (model.Panel)
         {
-            Keys(leaf);
+            case Panel.Keys:
+                Text(leaf, area, model, KeyLines(area.Columns));
+                break;
+            case Panel.Pins:
+                Table(leaf, area, PinTable.Of(model));
+                break;
+            case Panel.Map:
+                return MapPicture.Paint(leaf, area, model, palette);
+            default:
+                Text(leaf, area, model, PageLines(model.Pages.Page, area.Columns, leaf.Ascii));
+                break;
+        }
+        return default;
+    }
+
+    private static void Text(Leaf leaf, Area area, TuneModel model, IReadOnlyList<string> lines)
+    {
+        int most = Math.Max(0, lines.Count - area.Rows);
+        model.Scroll = Math.Min(model.Scroll, most);
+        for (int i = 0; i < area.Rows && model.Scroll + i < lines.Count; i++)
+        {
+            leaf.Put(area.X, area.Y + i, lines[model.Scroll + i], Look.Plain, area.Columns);
+        }
+        if (model.Scroll < most)
+        {
+            leaf.PutRight(
+                area.X + area.Columns,
+                area.Y + area.Rows - 1,
+                " more: PageDown ",
+                Look.Plain.Reverse
+            );
         }
     }
 
-    private static void Keys(Leaf leaf)
+    private static List<string> KeyLines(int columns)
     {
         const int WrittenColumns = 24;
-        leaf.Put(2, 0, "Keys", Look.Plain.Bold);
-        int y = 1;
+        var lines = new List<string>();
         foreach (var line in KeyTable.All)
         {
-            leaf.Put(2, y, line.Written, Look.Plain.Bold);
-            foreach (
-                string part in Wrapped.Lines(line.Meaning, Math.Max(10, leaf.Columns - WrittenColumns - 3))
-            )
+            string written = line.Written;
+            foreach (string part in Wrapped.Lines(line.Meaning, Math.Max(10, columns - WrittenColumns)))
             {
-                leaf.Put(2 + WrittenColumns, y++, part, Look.Plain);
+                lines.Add(written.PadRight(WrittenColumns) + part);
+                written = "";
+            }
+        }
+        return lines;
+    }
+
+    private static string[] PageLines(IReadOnlyList<PageBlock> page, int columns, bool ascii)
+    {
+        using var text = new StringWriter();
+        new PageText(new Sheet(text, new TextStyle(Math.Min(columns, MostTextColumns), false, ascii))).Print(
+            page
+        );
+        return text.ToString().TrimEnd('\n').Split('\n');
+    }
+
+    private static void Table(Leaf leaf, Area area, IReadOnlyList<IReadOnlyList<string>> rows)
+    {
+        int labels = rows.Max(r => Leaf.WidthOf(r[0])) + 2;
+        int first = 1;
+        int width = rows.SelectMany(r => r.Skip(1)).Max(Leaf.WidthOf) + 2;
+        // The latest states stand in view where not all have room.
+        int shown = Math.Max(1, Math.Min(rows[0].Count - 1, (area.Columns - labels) / width));
+        first = rows[0].Count - shown;
+        for (int y = 0; y < Math.Min(rows.Count, area.Rows); y++)
+        {
+            var look = y == 0 ? Look.Plain.Bold : Look.Plain;
+            leaf.Put(area.X, area.Y + y, rows[y][0], Look.Plain.Faint, labels - 1);
+            for (int i = 0; i < shown; i++)
+            {
+                leaf.PutRight(area.X + labels + ((i + 1) * width), area.Y + y, rows[y][first + i], look);
             }
         }
     }

@@ -31,7 +31,7 @@ internal sealed class TuneScreen : Runnable
         lit = new(model, ascii, hasColour, dark: false);
         numbers = new(model, ascii);
         dark = new(model, ascii, hasColour, dark: true);
-        panel = new(model, ascii);
+        panel = new(model, ascii, hasColour);
         foot = new(model, ascii);
         tooSmall = new(ascii);
         Add(head, lit, numbers, dark, panel, foot, tooSmall);

@@ -1,0 +1,184 @@
+using GlowMix.Console.Tune.Model;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Input;
+
+namespace GlowMix.Console.Tests.Tune.Views;
+
+public class TuneScreenTests
+{
+    [Theory]
+    [InlineData(80, 24, false)]
+    [InlineData(100, 30, false)]
+    [InlineData(120, 36, true)]
+    [InlineData(160, 48, true)]
+    [InlineData(240, 70, true)]
+    public void Numbers_pictures_and_answers_are_in_view_at_every_size(int columns, int rows, bool both)
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, columns, rows);
+        string text = screen.Text;
+        string[] always =
+        [
+            "Stair edge, warm white",
+            "loading",
+            "20 %",
+            "LIT",
+            "3800 K",
+            "light kept",
+            "? keys",
+        ];
+        Assert.All(always, part => Assert.Contains(part, text, StringComparison.Ordinal));
+        Assert.Equal(both, text.Contains("DARK", StringComparison.Ordinal));
+        screen.Press(Key.Tab);
+        Assert.Contains("DARK", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("traps filled", screen.Text, StringComparison.Ordinal);
+        Assert.Contains(
+            "104 min",
+            screen.Text.Replace("100 min", "104 min", StringComparison.Ordinal),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 36)]
+    [InlineData(240, 70)]
+    public void Every_panel_opens_and_closes(int columns, int rows)
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, columns, rows);
+        string before = screen.Text;
+        foreach (char key in "?cmgbo")
+        {
+            screen.Press(new Key(key));
+            Assert.NotEqual(Panel.None, rig.Model.Panel);
+            Assert.NotEqual(before, screen.Text);
+            screen.Press(Key.Esc);
+            screen.Press(Key.Esc);
+            Assert.Equal(Panel.None, rig.Model.Panel);
+        }
+    }
+
+    [Fact]
+    public void A_turn_shows_value_start_and_change()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 120, 36);
+        rig.Hold("layers.glow.loading_percent");
+        screen.Press(Key.CursorRight);
+        Assert.Contains("21 %", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("was 20", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("+5 %", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Resized_in_the_middle_of_a_computation_nothing_is_lost()
+    {
+        var rig = new TuneRig(holdsAnswers: true);
+        rig.Desk.AnswerAll();
+        using var screen = new Screen(rig, 80, 24);
+        rig.Hold("layers.glow.loading_percent");
+        screen.Press(Key.CursorRight);
+        screen.Resize(160, 48);
+        Assert.Contains("DARK  …", screen.Text, StringComparison.Ordinal);
+        screen.Resize(100, 30);
+        rig.Desk.AnswerAll();
+        screen.Refresh();
+        Assert.Contains("LIT  3800 K", screen.Text, StringComparison.Ordinal);
+        screen.Resize(60, 20);
+        Assert.Contains(
+            "needs 80 columns and 24 rows",
+            screen.Text.Replace("\n", "", StringComparison.Ordinal),
+            StringComparison.Ordinal
+        );
+        screen.Resize(80, 24);
+        Assert.Contains("LIT  3800 K", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_no_colour_is_wanted_no_cell_has_one_and_the_held_number_is_still_seen()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 120, 36, hasColour: false);
+        bool isHeldSeen = false;
+        foreach (var cell in screen.Cells)
+        {
+            Assert.Equal(Color.None, cell.Attribute!.Value.Foreground);
+            Assert.Equal(Color.None, cell.Attribute!.Value.Background);
+            isHeldSeen |= cell.Attribute!.Value.Style.HasFlag(TextStyle.Reverse);
+        }
+        Assert.True(isHeldSeen);
+    }
+
+    [Fact]
+    public void In_ascii_every_letter_is_of_ascii()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 120, 36, ascii: true);
+        rig.Hold("layers.glow.loading_percent");
+        foreach (char key in "+?mgbocp")
+        {
+            screen.Press(new Key(key));
+            Assert.DoesNotContain(screen.Text, c => !char.IsAscii(c));
+        }
+    }
+
+    [Fact]
+    public void Without_pigment_the_dark_side_says_so()
+    {
+        var rig = new TuneRig(holdsAnswers: true);
+        rig.Model.Take(new(rig.Text, SamplePredictions.Clear, [], true));
+        using var screen = new Screen(rig, 120, 36);
+        Assert.Contains("no glow, for there is no pigment", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Random_keys_break_nothing_and_undo_leads_back_to_the_start() => RandomKeys(300);
+
+    [Fact]
+    [Trait("Category", "Long")]
+    public void Many_random_keys_break_nothing() => RandomKeys(1000);
+
+    private static void RandomKeys(int count)
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 120, 36);
+        Key[] keys =
+        [
+            Key.CursorUp,
+            Key.CursorDown,
+            Key.CursorLeft,
+            Key.CursorRight,
+            Key.CursorRight.WithShift,
+            Key.CursorLeft.WithCtrl,
+            Key.PageUp,
+            Key.PageDown,
+            Key.Home,
+            Key.End,
+            Key.Enter,
+            Key.Esc,
+            Key.Tab,
+            Key.Backspace,
+            Key.Delete,
+            Key.F1,
+            .. "0123456789.-+[]{}xurpfcmgbo?<>sqwzäßé~".Select(c => new Key(c)),
+        ];
+        // Own sequence: the same keys in every run.
+        uint state = 20;
+        for (int i = 0; i < count; i++)
+        {
+            state = (state * 1664525) + 1013904223;
+            screen.Press(keys[(int)((state >> 8) % (uint)keys.Length)]);
+            Assert.False(rig.Model.HasEnded);
+        }
+        for (int i = 0; i < 3; i++)
+        {
+            rig.Press(StrokeKey.Escape);
+        }
+        while (rig.Model.Bench.UndoCount > 0)
+        {
+            rig.Press("u");
+        }
+        Assert.Equal(TuneRig.StairEdge, rig.Text);
+    }
+}
