@@ -49,7 +49,7 @@ internal static class DarkAnswers
             yield return Lasting($"above {Digits.Plain(now.LimitMcdPerM2)}", "afterglow.minutes_to_limit");
         }
         yield return new(
-            "traps filled",
+            "traps full",
             Digits.Percent(now.Figures["afterglow.capacity_filled_percent"]),
             LitAnswers.Change(now, start, "afterglow.capacity_filled_percent", d => d, 0, " %")
         );
@@ -60,7 +60,7 @@ internal static class DarkAnswers
             return new($"{Digits.Plain(minutes)} min", Banded(name, v => Digits.Two(v)), Ratio(name));
         }
 
-        Answer Lasting(string label, string name) => new(label, Banded(name, Duration.Of), Ratio(name));
+        Answer Lasting(string label, string name) => new(label, Banded(name, Short), Ratio(name));
 
         string Banded(string name, Func<double?, string> write)
         {
@@ -86,5 +86,23 @@ internal static class DarkAnswers
         }
     }
 
-    private static string Three(string low, string likely, string high) => $"{low, 8} {likely, 8} {high, 8}";
+    private static string Three(string low, string likely, string high) => $"{low, 7} {likely, 7} {high, 7}";
+
+    // Three of them stand in a line.
+    private static string Short(double? minutes)
+    {
+        var (number, unit) = Duration.Parts(minutes);
+        string sign =
+            number.StartsWith("under ", StringComparison.Ordinal) ? "<"
+            : number.StartsWith("over ", StringComparison.Ordinal) ? ">"
+            : "";
+        string last = number[(number.LastIndexOf(' ') + 1)..];
+        return unit switch
+        {
+            "" => last,
+            "days" => $"{sign}{last} d",
+            "years" => $"{sign}{last} y",
+            _ => $"{sign}{last} {unit}",
+        };
+    }
 }

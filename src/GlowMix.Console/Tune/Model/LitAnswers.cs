@@ -26,7 +26,7 @@ internal static class LitAnswers
         yield return new(
             "white",
             now.Figures["lit.cct_k"] is double k
-                ? $"{Digits.Cct(k)} K, bare {Digits.Cct(now.Figures["bare.cct_k"])} K"
+                ? $"{Digits.Cct(k)} K (bare {Digits.Cct(now.Figures["bare.cct_k"])})"
                 : "none",
             Change(now, start, "lit.cct_k", Digits.RoundedCct, 0, " K")
         );

@@ -7,6 +7,8 @@ internal static class SidePicture
 {
     private const int LeastCutRows = 4;
     private const int LeastCurveRows = 7;
+    private const int LitLabelColumns = 16;
+    private const int DarkLabelColumns = 11;
 
     /// <summary>Paints it.</summary>
     public static void Paint(Leaf leaf, TuneModel model, Palette palette, bool dark)
@@ -60,7 +62,7 @@ internal static class SidePicture
         bool isFresh
     )
     {
-        const int LabelColumns = 16;
+        int labelColumns = dark ? DarkLabelColumns : LitLabelColumns;
         var faint = dark ? palette.DarkFaint : palette.LitFaint;
         var text =
             !isFresh ? faint
@@ -68,7 +70,7 @@ internal static class SidePicture
             : palette.Lit;
         int y = area.Y + row;
         int x = leaf.Put(area.X, y, answer.Label, faint);
-        x = Math.Max(x + 1, area.X + LabelColumns);
+        x = Math.Max(x + 1, area.X + labelColumns);
         x = leaf.Put(x, y, answer.Text, text.Bold);
         if (
             isFresh
