@@ -1,8 +1,6 @@
-using GlowMix.Spectra;
-
 namespace GlowMix.Predictions;
 
-/// <summary>A cut through the pour: what blue light and traps do over its depth, in the likely run. For pictures.</summary>
+/// <summary>A cut through the pour: what charging light and traps do over its depth, in the likely run. For pictures.</summary>
 /// <param name="DepthMm">All layers together, mm over the board.</param>
 /// <param name="PackageHeightMm">How far the LED packages stand up from the board, mm.</param>
 /// <param name="Layers">From the board upwards.</param>
@@ -17,16 +15,12 @@ public sealed record PieceCut(
     IReadOnlyList<CutSlice> Slices
 )
 {
-    // What charges an aluminate or a sulfide and comes from a white LED's die.
-    private const int BlueFromNm = 400;
-    private const int BlueToNm = 500;
-
     internal static PieceCut Of(Run run)
     {
         var (light, glow) = (run.Light, run.Glow);
         var cells = light.Pour.Cells;
-        double[] blue = BlueIn(light);
-        double most = blue.Length > 0 ? blue.Max() : 0;
+        double[] taken = light.LedAbsorbedPerSMm3;
+        double most = taken.Length > 0 ? taken.Max() : 0;
         double[] filled = glow?.FilledPercentOfCells() ?? new double[cells.Count];
         return new(
             light.Piece.DepthMm,
@@ -45,34 +39,12 @@ public sealed record PieceCut(
                         new CutSlice(
                             cell.FromMm,
                             cell.ToMm,
-                            cell.OverPackages && most > 0 ? blue[c] / most : null,
+                            most > 0 ? taken[c] / most : 0,
                             filled[c],
                             100 * light.Pour.Stack.Layers[cell.Layer].VolumeFraction
                         )
                 ),
             ]
         );
-    }
-
-    // Fluence of the piece's own LEDs in each cell, in any unit.
-    private static double[] BlueIn(PieceLight light)
-    {
-        var blue = new double[light.Pour.Cells.Count];
-        if (light.Under is not { } under || light.Pour.OverPackages is not { } response)
-        {
-            return blue;
-        }
-        for (int i = 0; i < WavelengthGrid.Count; i++)
-        {
-            if (WavelengthGrid.NmAt(i) is >= BlueFromNm and <= BlueToNm)
-            {
-                var fluence = response.FluenceAt(i);
-                for (int c = 0; c < blue.Length; c++)
-                {
-                    blue[c] += under.UpwardWPerNm[i] * fluence[c];
-                }
-            }
-        }
-        return blue;
     }
 }

@@ -45,7 +45,7 @@ internal sealed class CannedDesk : IDesk
                     3,
                     0.7,
                     [new("glow", 2.5, "green-aluminate", loading), new("cover", 0.5, null, 0)],
-                    [new(0, 0.7, null, 5, 7), new(0.7, 1.5, 1, 17, 7), new(1.5, 2.5, 0.5, 18, 7)]
+                    [new(0, 0.7, 0.1, 5, 7), new(0.7, 1.5, 1, 17, 7), new(1.5, 2.5, 0.5, 18, 7)]
                 ),
             },
             [],

@@ -28,8 +28,7 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
         }
         for (int row = 0; row < rows; row++)
         {
-            double fromMm = cut.DepthMm * (rows - row - 1) / rows;
-            Row(leaf, field, row, fromMm + (cut.DepthMm / rows / 2));
+            Row(leaf, field, row, cut.DepthMm * (rows - row - 1) / rows, cut.DepthMm * (rows - row) / rows);
         }
         Packages(leaf, field);
         Board(leaf, field);
@@ -40,16 +39,15 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
 
     private Look Text => dark ? palette.DarkFaint : palette.LitFaint;
 
-    private void Row(Leaf leaf, Area field, int row, double heightMm)
+    private void Row(Leaf leaf, Area field, int row, double fromMm, double toMm)
     {
-        var slice = SliceAt(heightMm);
-        double blue = slice?.BlueShare ?? (slice is null ? NearestBlue(heightMm) : 0);
-        var look = dark ? palette.DarkResin(slice?.FilledPercent / 100) : palette.LitResin(blue);
-        double grains = (slice?.PigmentVolumePercent ?? 0) / VolumePercentOfAllCells;
+        var (blue, filled, volumePercent) = Mean(fromMm, toMm);
+        var look = dark ? palette.DarkResin(filled / 100) : palette.LitResin(blue);
+        double grains = volumePercent / VolumePercentOfAllCells;
         for (int x = 0; x < field.Columns; x++)
         {
-            bool isGrain = slice is not null && Scatter(x, row) < Math.Min(MostGrains, grains);
-            leaf.Set(field.X + x, field.Y + row, LetterOf(isGrain, blue, slice?.FilledPercent), look);
+            bool isGrain = filled is not null && Scatter(x, row) < Math.Min(MostGrains, grains);
+            leaf.Set(field.X + x, field.Y + row, LetterOf(isGrain, blue, filled), look);
         }
     }
 
@@ -165,11 +163,14 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
         int every = field.Rows > 8 ? 2 : 1;
         for (int row = 0; row < field.Rows; row += every)
         {
-            double height = cut.DepthMm * (field.Rows - row - 0.5) / field.Rows;
+            var (blue, filled, _) = Mean(
+                cut.DepthMm * (field.Rows - row - 1) / field.Rows,
+                cut.DepthMm * (field.Rows - row) / field.Rows
+            );
             double? percent =
-                SliceAt(height) is not { } slice ? null
-                : dark ? slice.FilledPercent
-                : 100 * slice.BlueShare;
+                filled is null ? null
+                : dark ? filled
+                : 100 * blue;
             if (percent is double share)
             {
                 int end = field.X + field.Columns;
@@ -183,25 +184,39 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
         }
     }
 
-    private CutSlice? SliceAt(double heightMm)
+    // Of what pigment there is between two heights; without any no traps, and the light that clear resin passes on.
+    private (double Blue, double? FilledPercent, double VolumePercent) Mean(double fromMm, double toMm)
     {
+        double pigment = 0;
+        double blue = 0;
+        double filled = 0;
         foreach (var slice in cut.Slices)
         {
-            if (heightMm >= slice.FromMm && heightMm < slice.ToMm)
+            double mm = Math.Min(toMm, slice.ToMm) - Math.Max(fromMm, slice.FromMm);
+            if (mm > 0)
             {
-                return slice;
+                double part = mm * slice.PigmentVolumePercent;
+                pigment += part;
+                blue += part * slice.ChargingLight;
+                filled += part * slice.FilledPercent;
             }
         }
-        return null;
+        return pigment > 0
+            ? (blue / pigment, filled / pigment, pigment / (toMm - fromMm))
+            : (BlueInClear((fromMm + toMm) / 2), null, 0);
     }
 
-    // Clear resin passes blue on nearly as it comes.
-    private double NearestBlue(double heightMm) =>
-        cut.Slices.Where(s => s.BlueShare is not null)
-            .OrderBy(s => Math.Abs(((s.FromMm + s.ToMm) / 2) - heightMm))
-            .Select(s => s.BlueShare)
-            .FirstOrDefault()
-        ?? 1;
+    // Light rises from the packages' tops: clear resin has what the pigment below it lets through.
+    private double BlueInClear(double heightMm)
+    {
+        double passed = 1;
+        foreach (var slice in cut.Slices)
+        {
+            bool isOnTheWay = slice.FromMm >= cut.PackageHeightMm && slice.ToMm <= heightMm;
+            passed = isOnTheWay ? slice.ChargingLight : passed;
+        }
+        return passed;
+    }
 
     // The same grains in the same places at every turn, 0 to 1: the mixing steps of a small integer hash.
     private static double Scatter(int x, int y)
