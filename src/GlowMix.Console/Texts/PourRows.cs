@@ -28,6 +28,10 @@ internal sealed class PourRows(Prediction prediction, Sheet sheet)
         sheet.Row("Depth", $"{Digits.Plain(prediction.DepthOverBoardMm)} mm over the board, {packages}");
         Masses();
         Pouring();
+        if (prediction.CalibratedBy is { } readings)
+        {
+            sheet.Row("Calibrated", $"by {readings}");
+        }
         if (prediction.TakenAs.Count > 0)
         {
             sheet.Row("Taken as", string.Join(", ", prediction.TakenAs));

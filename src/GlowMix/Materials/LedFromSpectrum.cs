@@ -29,46 +29,71 @@ public static class LedFromSpectrum
         string name
     )
     {
-        double total = relative.IntegralOverNm();
-        if (relative.Samples.ContainsAnyInRange(double.NegativeInfinity, -double.Epsilon) || total <= 0)
+        if (WrongWith(relative) is { } wrong)
         {
-            return new(null, MaterialProblemTexts.SpectrumBelowZero);
+            return new(null, wrong);
         }
-        var bare = 1 / total * relative;
-        if (ColourFigures.Of(bare).CctK is not { } cctK)
+        if (ColourFigures.Of(relative).CctK is not { } cctK)
         {
             return new(null, MaterialProblemTexts.NotWhite);
         }
         var nearest = StandInLed.Nearest(shipped, cctK);
+        var note = new SourceNote(SourceMark.Users, $"own reading; {name}, split by band shapes");
+        var (bands, problem) = BandsOf(relative, nearest, note);
+        return bands is { } split
+            ? new(
+                StandInLed.Of(
+                    name,
+                    $"White LED of {name}",
+                    $"the LED's package is taken as of {nearest.Name}; the spectrum is the reading's, but what the package does with returning light it does not tell",
+                    split,
+                    ratings,
+                    nearest
+                ),
+                null
+            )
+            : new(null, problem);
+    }
+
+    /// <summary>Splits a bare spectrum into the bands of an LED that is like it.</summary>
+    /// <param name="relative">Bare spectrum in air, energy per nm in any unit; not below zero.</param>
+    /// <param name="like">The LED whose phosphor's shapes it is split by.</param>
+    /// <param name="note">Where the spectrum comes from.</param>
+    /// <returns>Die, green and red; null, with the reason, if it cannot be split.</returns>
+    internal static (ImmutableArray<LedBand>? Bands, string? Problem) BandsOf(
+        Spectrum relative,
+        Led like,
+        SourceNote note
+    )
+    {
+        if (WrongWith(relative) is { } wrong)
+        {
+            return (null, wrong);
+        }
+        var bare = 1 / relative.IntegralOverNm() * relative;
         if (Die(bare) is not var (dieShape, diePeakNm))
         {
-            return new(null, MaterialProblemTexts.NoDie(FirstDieNm, LastDieNm));
+            return (null, MaterialProblemTexts.NoDie(FirstDieNm, LastDieNm));
         }
-        Spectrum[] shapes = [dieShape, nearest.Green.ShapePerNm, nearest.Red.ShapePerNm];
+        Spectrum[] shapes = [dieShape, like.Green.ShapePerNm, like.Red.ShapePerNm];
         double[] weights = Weights(bare, shapes);
         if (weights[0] == 0 || weights[1] + weights[2] == 0)
         {
-            return new(null, MaterialProblemTexts.NoPhosphor);
+            return (null, MaterialProblemTexts.NoPhosphor);
         }
         Spectrum[] model = [.. shapes.Zip(weights, (shape, weight) => weight * shape)];
-        double[] peaksNm = [diePeakNm, nearest.Green.PeakNm, nearest.Red.PeakNm];
-        var note = new SourceNote(SourceMark.Users, $"own reading; {name}, split by band shapes");
-        var bands = Enumerable
-            .Range(0, 3)
-            .Select(band => Band(bare, model, shapes, band, peaksNm, note))
-            .ToImmutableArray();
-        return new(
-            StandInLed.Of(
-                name,
-                $"White LED of {name}",
-                $"the LED's package is taken as of {nearest.Name}; the spectrum is the reading's, but what the package does with returning light it does not tell",
-                bands,
-                ratings,
-                nearest
-            ),
+        double[] peaksNm = [diePeakNm, like.Green.PeakNm, like.Red.PeakNm];
+        return (
+            [.. Enumerable.Range(0, 3).Select(band => Band(bare, model, shapes, band, peaksNm, note))],
             null
         );
     }
+
+    private static string? WrongWith(Spectrum relative) =>
+        relative.Samples.ContainsAnyInRange(double.NegativeInfinity, -double.Epsilon)
+        || relative.IntegralOverNm() <= 0
+            ? MaterialProblemTexts.SpectrumBelowZero
+            : null;
 
     private static double[] Weights(Spectrum bare, Spectrum[] shapes)
     {

@@ -53,6 +53,12 @@ public sealed record Pigment : Material
     /// <summary>The decay its sheet tells.</summary>
     public required DecaySheet Sheet { get; init; }
 
+    /// <summary>The ladder of a decay reading; null where the one behind the sheet stands.</summary>
+    public MeasuredTraps? Traps { get; init; }
+
+    /// <summary>The pigment before it was calibrated; null for one that was not.</summary>
+    public Pigment? AsOnTheShelf { get; init; }
+
     /// <summary>Traps in a mm³ of solid grain.</summary>
     public double TrapCapacityPerMm3 => TrapCapacityPerG.Value * DensityGPerCm3.Value / 1000;
 

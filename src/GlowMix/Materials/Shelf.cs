@@ -1,5 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using GlowMix.Documents;
+using GlowMix.Materials.Calibrations;
 
 namespace GlowMix.Materials;
 
@@ -11,6 +13,7 @@ public sealed class Shelf
 {
     private readonly IMaterialSource? own;
     private readonly ConcurrentDictionary<(MaterialKind Kind, string Name), Lazy<object>> kept = new();
+    private readonly ConcurrentDictionary<string, Lazy<CalibrationFile>> calibrations = new();
     private readonly Shelf? shipped;
 
     /// <summary>A shelf.</summary>
@@ -55,6 +58,13 @@ public sealed class Shelf
             (reader, head, _) => CriterionReader.Read(reader, head),
             null
         );
+
+    /// <summary>The user's calibration at a path, read when it is asked for, and once.</summary>
+    public CalibrationFile Calibration(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return calibrations.GetOrAdd(path, _ => new(() => ReadCalibration(path))).Value;
+    }
 
     /// <summary>A material of any kind by name or path, for lists.</summary>
     public Loaded<Material> Any(MaterialKind kind, string name) =>
@@ -124,6 +134,11 @@ public sealed class Shelf
             ? new(null, [], MaterialProblemTexts.NotOnTheShelf(name, kind, Names(kind)))
             : MaterialFile.Read(found, name, kind, isShipped, read, like);
     }
+
+    private CalibrationFile ReadCalibration(string path) =>
+        own is null
+            ? new(null, [new Problem(path, null, CalibrationTexts.NoFiles(path))])
+            : CalibrationFile.Read(own.Open(path));
 
     private static Loaded<Material> AsMaterial<T>(Loaded<T> loaded)
         where T : Material => new(loaded.Material, loaded.Problems, loaded.NotFound);

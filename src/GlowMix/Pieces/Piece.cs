@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GlowMix.Materials;
+using GlowMix.Materials.Calibrations;
 using GlowMix.Recipes;
 
 namespace GlowMix.Pieces;
@@ -63,6 +64,9 @@ public sealed record Piece
 
     /// <summary>Time under vacuum, min.</summary>
     public required double VacuumMin { get; init; }
+
+    /// <summary>The readings that its materials were calibrated by; null without.</summary>
+    public Calibration? Calibration { get; init; }
 
     /// <summary>What the recipe left open and was taken as.</summary>
     public required ImmutableArray<string> TakenAs { get; init; }

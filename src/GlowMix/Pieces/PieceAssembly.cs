@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GlowMix.Documents;
 using GlowMix.Materials;
+using GlowMix.Materials.Calibrations;
 using GlowMix.Recipes;
 using GlowMix.Spectra;
 
@@ -24,6 +25,8 @@ public sealed class PieceAssembly
     private readonly ProblemList problems;
     private readonly List<Problem> ofMaterials = [];
     private readonly List<string> takenAs = [];
+    private readonly List<Material> used = [];
+    private Calibration? calibration;
 
     private PieceAssembly(Recipe recipe, Shelf shelf, IMaterialSource? files)
     {
@@ -45,8 +48,23 @@ public sealed class PieceAssembly
         {
             return new(null, document.Problems);
         }
+        return Of(recipe, document.Problems, shelf, files);
+    }
+
+    /// <summary>Puts a piece together from a recipe that somebody has changed.</summary>
+    /// <param name="recipe">A recipe without errors.</param>
+    /// <param name="found">Problems found in its text.</param>
+    /// <param name="shelf">Where materials are looked up.</param>
+    /// <param name="files">Where paths in the recipe lead; null if nowhere.</param>
+    internal static PieceReading Of(
+        Recipe recipe,
+        IEnumerable<Problem> found,
+        Shelf shelf,
+        IMaterialSource? files
+    )
+    {
         var assembly = new PieceAssembly(recipe, shelf, files);
-        assembly.problems.AddRange(document.Problems);
+        assembly.problems.AddRange(found);
         var piece = assembly.Build();
         bool failed =
             assembly.problems.HasErrors || assembly.ofMaterials.Exists(p => p.Severity == Severity.Error);
@@ -55,16 +73,13 @@ public sealed class PieceAssembly
 
     private Piece? Build()
     {
+        calibration = CalibrationOf(recipe.CalibrationPath);
         var resin = Take(shelf.Resin(recipe.ResinName), "resin");
+        resin = resin is null ? null : Calibrated(resin, r => calibration?.Of(r) ?? r);
         var led = LedOf(recipe.Led.Source);
+        led = led is null ? null : Calibrated(led, l => calibration?.Of(l) ?? l);
         var board = Take(shelf.Board(recipe.BoardName ?? DefaultBoard), "board.material");
         Note(recipe.BoardName is null, "white board");
-        if (recipe.CalibrationPath is not null)
-        {
-            problems.AddRange([
-                recipe.ProblemAt("calibration", PieceTexts.CalibrationNotUsed, Severity.Warning),
-            ]);
-        }
         for (int i = 0; i < recipe.CriteriaNames.Length; i++)
         {
             Take(shelf.Criterion(recipe.CriteriaNames[i]), $"criteria.{i + 1}");
@@ -73,6 +88,7 @@ public sealed class PieceAssembly
         double? drive = led is null ? null : DriveOf(led);
         CheckRoom(led);
         var layers = recipe.Layers.Select(layer => LayerOf(layer, resin)).ToImmutableArray();
+        CheckCalibration();
         bool glows = layers.Any(l => l?.HasPigment == true);
         var steps = StepsOf(glows);
         Note(glows && recipe.Pour.Face is null, "face up while it gels");
@@ -118,8 +134,49 @@ public sealed class PieceAssembly
                 MixingTemperatureC = recipe.Mixing.TemperatureC ?? DefaultMixingTemperatureC,
                 WastePercent = recipe.Mixing.WastePercent ?? DefaultWastePercent,
                 VacuumMin = recipe.Mixing.VacuumMin ?? DefaultVacuumMin,
+                Calibration = calibration,
                 TakenAs = [.. takenAs],
             };
+    }
+
+    private Calibration? CalibrationOf(string? path)
+    {
+        if (path is null)
+        {
+            return null;
+        }
+        var file = shelf.Calibration(path);
+        ofMaterials.AddRange(file.Problems);
+        return file.Calibration;
+    }
+
+    private T Calibrated<T>(T material, Func<T, T> copy)
+        where T : Material
+    {
+        var calibrated = copy(material);
+        if (!ReferenceEquals(calibrated, material) && !used.Contains(material))
+        {
+            used.Add(material);
+        }
+        return calibrated;
+    }
+
+    // A calibration for another piece changes nothing here, and one of materials that have changed since is not theirs any more.
+    private void CheckCalibration()
+    {
+        foreach (var told in calibration?.Materials ?? [])
+        {
+            var material = used.Find(m => m.Name == told.Material);
+            string? warning =
+                material is null ? PieceTexts.CalibratesOthers(told.Material)
+                : told.MaterialSha256 is { } hash && Sha256.Of(material) != hash
+                    ? PieceTexts.ChangedSinceCalibration(told.Material)
+                : null;
+            if (warning is not null)
+            {
+                problems.AddRange([recipe.ProblemAt("calibration", warning, Severity.Warning)]);
+            }
+        }
     }
 
     private Led? LedOf(LedSource source)
@@ -182,6 +239,7 @@ public sealed class PieceAssembly
             return new(layer.Name, layer.DepthMm, null, 0, 0, 0, 1);
         }
         var pigment = Take(shelf.Pigment(layer.PigmentName), $"layers.{layer.Name}.pigment");
+        pigment = pigment is null ? null : Calibrated(pigment, p => calibration?.Of(p) ?? p);
         if (pigment is null || resin is null)
         {
             return null;

@@ -22,8 +22,11 @@ internal static class PieceTexts
             $"the loading makes {volumePercent:0} % of the volume pigment; allowed: up to 64 %, grains as dense as they pack"
         );
 
-    public static string CalibrationNotUsed =>
-        "the calibration is not used: this version has no calibrated predictions";
+    public static string CalibratesOthers(string material) =>
+        $"the calibration tells of {material}, which is not in this piece; that part is not used";
+
+    public static string ChangedSinceCalibration(string material) =>
+        $"{material} has changed since the calibration was fitted; fit again with 'glowmix fit'";
 
     public static string ShortSpectrum(TabulatedSpectrum table) =>
         Say(

@@ -21,6 +21,9 @@ public sealed record Prediction
     /// <summary>What the recipe left open and was taken as: 'white board', 'LEDs at rated current'. May be empty.</summary>
     public required IReadOnlyList<string> TakenAs { get; init; }
 
+    /// <summary>The readings behind its materials, in words: 'a.calibration.yaml of 2026-03-31, 5 readings'; null without.</summary>
+    public string? CalibratedBy { get; init; }
+
     /// <summary>Numbers without a source that matter most, first to calibrate first.</summary>
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 

@@ -37,6 +37,9 @@ public sealed class Predictor
     /// <summary>Where materials are looked up.</summary>
     public Shelf Shelf { get; }
 
+    /// <summary>The optics of materials as they stand.</summary>
+    internal IOptics Optics => optics;
+
     /// <summary>Predicts a recipe.</summary>
     /// <param name="document">The recipe; one with errors gives its problems back.</param>
     /// <param name="isSettled">False takes grains as staying where they were poured, to see what settling does.</param>
@@ -105,6 +108,7 @@ public sealed class Predictor
             Bands = bands,
             Warnings = PredictionWarnings.Of(piece, plan, likely, boundsMissing),
             TakenAs = piece.TakenAs,
+            CalibratedBy = piece.Calibration?.InWords,
             Assumptions = CalibrateFirst.Of(piece),
             Spectra = likely.SpectraOf(),
             Decay = Bounds.DecayOf(runs, likely),
@@ -186,7 +190,7 @@ public sealed class Predictor
             return [LikelyRun(piece)];
         }
         var samples = SamplesOf(piece);
-        var factors = Variation.AbsorptionFactors;
+        var factors = Variation.AbsorptionFactorsOf(piece);
         var smoothings = Variation.Smoothings;
         var runs = new Run?[factors.Count * smoothings.Count];
         Parallel.For(

@@ -39,7 +39,7 @@ internal sealed class Run
 
     /// <summary>How many runs bound a piece's doubt.</summary>
     public static int CountFor(Piece piece) =>
-        piece.HasPigment ? Variation.AbsorptionFactors.Count * Variation.Smoothings.Count : 1;
+        piece.HasPigment ? Variation.AbsorptionFactorsOf(piece).Count * Variation.Smoothings.Count : 1;
 
     /// <summary>With the split by cause and the casting, which only the likely run needs.</summary>
     public FigureValues FiguresInFull(CastingPlan plan)

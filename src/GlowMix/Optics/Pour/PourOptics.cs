@@ -27,8 +27,25 @@ public sealed class PourOptics
         GroupFluence = new double[WavelengthGrid.Count][];
     }
 
+    private PourOptics(PourOptics other, PourStack stack)
+    {
+        Stack = stack;
+        grid = other.grid;
+        WholeFloor = other.WholeFloor;
+        Sky = other.Sky;
+        OverPackages = other.OverPackages;
+        DownBetween = other.DownBetween;
+        UpBetween = other.UpBetween;
+        GroupFluence = other.GroupFluence;
+    }
+
     /// <summary>What was solved.</summary>
     public PourStack Stack { get; }
+
+    /// <summary>The same pour, were its pigments' yields others: light does not know of them before it is sent out again.</summary>
+    /// <param name="yields">One a layer of the stack, 0 to 1.</param>
+    internal PourOptics WithYields(IReadOnlyList<double> yields) =>
+        new(this, Stack with { Layers = [.. Stack.Layers.Select((l, i) => l with { Yield = yields[i] })] });
 
     /// <summary>Fine cells of the pigmented layers, from the board upwards.</summary>
     public IReadOnlyList<PourCell> Cells => grid.Cells;

@@ -56,6 +56,10 @@ public sealed class ResinOptics
     /// <summary>The same index without any loss.</summary>
     public ResinOptics Lossless => new(this, Spectrum.Zero);
 
+    /// <summary>The same index with another absorption, its directions not worked out again.</summary>
+    /// <param name="factor">0 or more.</param>
+    internal ResinOptics WithAbsorptionScaled(double factor) => new(this, factor * AbsorptionPerMm);
+
     /// <summary>Highest moment of a phase function that a pour of this resin makes use of.</summary>
     internal int HighestMoment =>
         StreamQuadrature.MomentsFor(Index.Samples.Contains(1) ? 1 : Index[0], NodesOfAPour);

@@ -1,0 +1,67 @@
+namespace GlowMix.Materials.Calibrations;
+
+/// <summary>Materials with the numbers that readings told, their doubt two standard errors.</summary>
+internal static class CalibratedCopies
+{
+    public static Led Of(Led led, CalibratedLed told, string name)
+    {
+        var note = NoteOf(name);
+        if (told.BareSpectrum is { } bare && LedFromSpectrum.BandsOf(bare, led, note).Bands is { } bands)
+        {
+            led = led with { Die = bands[0], Green = bands[1], Red = bands[2] };
+        }
+        if (told.Matrix is { } matrix)
+        {
+            double percent = told.Conversion is { StandardError: double error, Value: > 0 and var sum }
+                ? 200 * error / sum
+                : 0;
+            led = led with
+            {
+                ReturnMatrix = new(
+                    matrix,
+                    note,
+                    percent is > 0 and <= 100 ? Doubt.OfPercent(percent) : led.ReturnMatrix.Doubt
+                ),
+            };
+        }
+        return led;
+    }
+
+    public static Resin Of(Resin resin, CalibratedResin told, string name) =>
+        resin with
+        {
+            AbsorptionPerMm = new(
+                told.AbsorptionFactor.Value * resin.AbsorptionPerMm.Value,
+                NoteOf(name),
+                told.AbsorptionFactor.AsFactor()
+            ),
+        };
+
+    public static Pigment Of(Pigment pigment, CalibratedPigment told, string name)
+    {
+        var note = NoteOf(name);
+        var copy = pigment with { AsOnTheShelf = pigment };
+        if (told.AbsorptionFactor is { } factor)
+        {
+            copy = copy with
+            {
+                AbsorptionPerMm = new(factor.Value * pigment.AbsorptionPerMm.Value, note, factor.AsFactor()),
+            };
+        }
+        if (told.PhotoluminescenceYield is { } yield)
+        {
+            copy = copy with { PhotoluminescenceYield = new(yield.Value, note, yield.Within(0, 1)) };
+        }
+        if (told.Traps is { } traps)
+        {
+            copy = copy with
+            {
+                Traps = traps,
+                TrapCapacityPerG = new(traps.PerG.Sum(), note, told.TrapLevel?.AsFactor() ?? default),
+            };
+        }
+        return copy;
+    }
+
+    private static SourceNote NoteOf(string name) => new(SourceMark.Users, $"own reading; {name}");
+}

@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+
+namespace GlowMix.Materials;
+
+/// <summary>Trap ladder of a pigment as a decay reading told it, in place of the one behind its sheet. Immutable.</summary>
+/// <param name="PerG">Traps in a gram on each of the 13 rungs, fastest first.</param>
+/// <param name="TrappingEfficiencyAt20C">Traps filled per photon absorbed while all are empty, at 20 °C; above 0, at most 1.</param>
+/// <param name="ReachesMinutes">Last time of darkness that a reading told, min: slower rungs rest on the sheet and its smoothing.</param>
+public sealed record MeasuredTraps(
+    ImmutableArray<double> PerG,
+    double TrappingEfficiencyAt20C,
+    double ReachesMinutes
+)
+{
+    /// <summary>Number of rungs.</summary>
+    public const int RungCount = 13;
+}

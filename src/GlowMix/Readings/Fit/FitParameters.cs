@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using GlowMix.Materials;
+using GlowMix.Materials.Calibrations;
+
+namespace GlowMix.Readings.Fit;
+
+/// <summary>What readings of some kinds may tell of a piece's materials.</summary>
+internal static class FitParameters
+{
+    private const double MostFactor = 10;
+    private const double LeastYield = 0.01;
+    private const double MostTilt = 2;
+
+    // Where a material states no doubt of its own. Assumed.
+    private const double EntryKnownTo = 0.1;
+    private const double FactorKnownTo = 0.35;
+    private const double YieldKnownTo = 0.1;
+    private const double TrapsKnownTo = 0.5;
+
+    private static readonly ImmutableArray<string> EntryWords =
+    [
+        "blue that the package sends back as blue",
+        "blue that the package turns green",
+        "blue that the package turns red",
+        "green that the package sends back as green",
+        "green that the package turns red",
+        "red that the package sends back as red",
+    ];
+
+    /// <summary>In the order in which they are kept where two cannot be told apart: the first stays.</summary>
+    public static ImmutableArray<FitParameter> Of(FitReadings readings, Led led)
+    {
+        var parameters = ImmutableArray.CreateBuilder<FitParameter>();
+        bool isPotted = readings.Lit.Any(r => r.Piece.DepthOverPackagesMm > 0);
+        var pigments = PigmentsOf(readings);
+        for (int i = 0; i < pigments.Length; i++)
+        {
+            AddPigment(parameters, pigments[i], i, hasGlow: HasGlowOf(readings, pigments[i]));
+        }
+        if (isPotted)
+        {
+            parameters.Add(
+                new(
+                    "led.conversion_factor",
+                    "light that the package turns into longer bands",
+                    1,
+                    1 / MostFactor,
+                    MostFactor,
+                    IsFactor: true,
+                    KnownTo(led.ReturnMatrix.Doubt),
+                    (draft, v) => draft.Conversion = v
+                )
+            );
+            var resin = readings.Piece.Resin;
+            parameters.Add(
+                new(
+                    "resin.absorption_factor",
+                    $"absorption of {resin.Name}",
+                    1,
+                    1 / MostFactor,
+                    MostFactor,
+                    IsFactor: true,
+                    KnownTo(resin.AbsorptionPerMm.Doubt),
+                    (draft, v) => draft.ResinFactor = v
+                )
+            );
+            // By themselves last: of one potted depth a reading tells two or three numbers, not six.
+            double[] start = new FitDraft(led, []).ReturnEntries;
+            foreach (int entry in (int[])[5, 3, 0, 4, 1, 2])
+            {
+                parameters.Add(
+                    new(
+                        $"led.{CalibratedLed.EntryKeys[entry]}",
+                        EntryWords[entry],
+                        start[entry],
+                        0,
+                        1,
+                        IsFactor: false,
+                        EntryKnownTo,
+                        (draft, v) => draft.ReturnEntries[entry] = v
+                    )
+                );
+            }
+        }
+        return parameters.ToImmutable();
+    }
+
+    /// <summary>Pigments in the pieces that were read, each once.</summary>
+    public static ImmutableArray<Pigment> PigmentsOf(FitReadings readings) =>
+        [
+            .. readings
+                .Lit.Select(r => r.Piece)
+                .Concat(readings.Glows.Select(r => r.Piece))
+                .SelectMany(p => p.Layers)
+                .Where(l => l.HasPigment)
+                .Select(l => l.Pigment!)
+                .DistinctBy(p => p.Name),
+        ];
+
+    private static bool HasGlowOf(FitReadings readings, Pigment pigment) =>
+        readings.Glows.Any(r => r.Piece.Layers.Any(l => l.HasPigment && l.Pigment!.Name == pigment.Name));
+
+    private static void AddPigment(
+        ImmutableArray<FitParameter>.Builder parameters,
+        Pigment pigment,
+        int index,
+        bool hasGlow
+    )
+    {
+        string name = pigment.Name;
+        parameters.Add(
+            new(
+                $"{name}.absorption_factor",
+                $"grain absorption of {name}",
+                1,
+                1 / MostFactor,
+                MostFactor,
+                IsFactor: true,
+                KnownTo(pigment.AbsorptionPerMm.Doubt),
+                (draft, v) => draft.Pigments[index].Strength = v
+            )
+        );
+        double yield = pigment.PhotoluminescenceYield.Value;
+        var doubt = pigment.PhotoluminescenceYield.Doubt;
+        parameters.Add(
+            new(
+                $"{name}.photoluminescence_yield",
+                $"yield of {name}",
+                yield,
+                LeastYield,
+                1,
+                IsFactor: false,
+                doubt.IsNone ? YieldKnownTo : (doubt.HighOf(yield) - doubt.LowOf(yield)) / 4,
+                (draft, v) => draft.Pigments[index].Yield = v
+            )
+        );
+        if (!hasGlow)
+        {
+            return;
+        }
+        parameters.Add(
+            new(
+                $"{name}.trap_level",
+                $"traps of {name}",
+                1,
+                1 / (MostFactor * MostFactor),
+                MostFactor * MostFactor,
+                IsFactor: true,
+                TrapsKnownTo,
+                (draft, v) => draft.Pigments[index].TrapLevel = v
+            )
+        );
+        parameters.Add(
+            new(
+                $"{name}.trap_tilt",
+                $"lean of the trap ladder of {name}",
+                0,
+                -MostTilt,
+                MostTilt,
+                IsFactor: false,
+                TrapsKnownTo,
+                (draft, v) => draft.Pigments[index].TrapTilt = v
+            )
+        );
+        parameters.Add(
+            new(
+                $"{name}.trapping_factor",
+                $"trapping efficiency of {name}",
+                1,
+                1 / (MostFactor * MostFactor),
+                MostFactor * MostFactor,
+                IsFactor: true,
+                TrapsKnownTo,
+                (draft, v) => draft.Pigments[index].Trapping = v
+            )
+        );
+    }
+
+    // A stated doubt is two standard deviations.
+    private static double KnownTo(Doubt doubt) =>
+        doubt.IsNone ? FactorKnownTo : Math.Log(doubt.HighOf(1) / doubt.LowOf(1)) / 4;
+}

@@ -1,0 +1,46 @@
+using GlowMix.Afterglow;
+using GlowMix.Materials;
+
+namespace GlowMix.Readings.Fit;
+
+/// <summary>A pigment's numbers as a fit tries them.</summary>
+internal sealed class FitPigment(Pigment pigment)
+{
+    /// <summary>Rungs to a decade of time.</summary>
+    private const double RungsPerDecade = 2;
+
+    /// <summary>Rungs from the middle of the ladder to an end.</summary>
+    private const double HalfLadder = (TrapLadder.RungCount - 1) / 2.0;
+
+    public Pigment Pigment { get; } = pigment;
+
+    public string Name => Pigment.Name;
+
+    /// <summary>On its absorption.</summary>
+    public double Strength { get; set; } = 1;
+
+    public double Yield { get; set; } = pigment.PhotoluminescenceYield.Value;
+
+    /// <summary>On the traps of the rungs that the readings see best.</summary>
+    public double TrapLevel { get; set; } = 1;
+
+    /// <summary>Decades from the middle of the ladder to its slow end.</summary>
+    public double TrapTilt { get; set; }
+
+    /// <summary>On the trapping efficiency.</summary>
+    public double Trapping { get; set; } = 1;
+
+    /// <summary>The ladder behind the sheet, turned.</summary>
+    /// <param name="sheet">As it stands behind the sheet.</param>
+    /// <param name="middleMinutes">Time of darkness whose rung the tilt leaves alone, min.</param>
+    public TrapLadder LadderOf(TrapLadder sheet, double middleMinutes)
+    {
+        double middle = RungsPerDecade * Math.Log10(60 * middleMinutes);
+        var rungs = new double[TrapLadder.RungCount];
+        for (int k = 0; k < rungs.Length; k++)
+        {
+            rungs[k] = sheet.TrapsPerMm3[k] * TrapLevel * Math.Pow(10, TrapTilt * (k - middle) / HalfLadder);
+        }
+        return new(rungs, Math.Min(1, sheet.TrappingEfficiencyAt20C * Trapping), sheet.Constants);
+    }
+}

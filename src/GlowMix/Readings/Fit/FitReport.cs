@@ -1,0 +1,322 @@
+using System.Collections.Immutable;
+using GlowMix.Afterglow;
+using GlowMix.LitState;
+using GlowMix.Materials;
+using GlowMix.Materials.Calibrations;
+using GlowMix.Predictions;
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace GlowMix.Readings.Fit;
+
+/// <summary>Puts a fit's end into words and numbers: errors, misfits, and what becomes of the materials.</summary>
+internal sealed class FitReport
+{
+    // Further off than noise makes it once in a hundred times.
+    private const double LackOfFitShare = 0.99;
+
+    private const double NearTheEnd = 1e-3;
+
+    private readonly FitReadings readings;
+    private readonly Led led;
+    private readonly FitProblem problem;
+    private readonly double[] values;
+    private readonly ImmutableArray<int> free;
+    private readonly ImmutableArray<HeldParameter> held;
+    private readonly Func<Pigment, TrapLadder> sheetLadderOf;
+    private readonly FitDraft draft;
+    private readonly Matrix<double> covariance;
+    private readonly double[] errors;
+    private readonly double[,] correlations;
+    private readonly double freedom;
+    private readonly double read;
+    private readonly double widened;
+
+    public FitReport(
+        FitReadings readings,
+        Led led,
+        FitProblem problem,
+        double[] values,
+        ImmutableArray<int> free,
+        ImmutableArray<HeldParameter> held,
+        Func<Pigment, TrapLadder> sheetLadderOf
+    )
+    {
+        (this.readings, this.led, this.problem, this.values) = (readings, led, problem, values);
+        (this.free, this.held, this.sheetLadderOf) = (free, held, sheetLadderOf);
+        draft = problem.DraftOf(values);
+        read = problem.Blocks.Sum(b => b.Freedom);
+        freedom = read - free.Length;
+        double off = (problem.Read - problem.Predicted(values)).L2Norm();
+        widened = freedom > 0 ? Math.Max(1, off / Math.Sqrt(freedom)) : 1;
+        if (free.IsEmpty)
+        {
+            (errors, correlations) = ([], new double[0, 0]);
+            covariance = Matrix<double>.Build.Dense(1, 1);
+        }
+        else
+        {
+            // Columns of the free numbers alone, in their order.
+            (errors, correlations, covariance) = ParameterChoice.Told(
+                problem.Slopes(values, free),
+                [.. Enumerable.Range(0, free.Length)]
+            );
+        }
+    }
+
+    /// <summary>Why the end of the fit is no calibration; null if it is one.</summary>
+    public string? Refusal()
+    {
+        var fitted = draft.Applied(readings.Piece, led);
+        var first = FirstPass.Of(PieceLight.BandsOf(fitted), fitted.Resin.RefractiveIndex.Value);
+        return first.Any(s => s.Samples.ContainsAnyExceptInRange(0, double.PositiveInfinity))
+            ? FitTexts.MoreThanTheBareHolds
+            : null;
+    }
+
+    public FitResult Result(int iterations, IReadOnlyList<string> warnings)
+    {
+        var numbers = free.Select(
+                (index, i) =>
+                    new FittedNumber(
+                        problem.Parameters[index].Key,
+                        problem.Parameters[index].Words,
+                        values[index],
+                        ErrorOf(i),
+                        problem.Parameters[index].Start
+                    )
+            )
+            .ToImmutableArray();
+        return new()
+        {
+            Numbers = numbers,
+            Held =
+            [
+                .. held.OrderBy(h => h.Index)
+                    .Select(h =>
+                    {
+                        var parameter = problem.Parameters[h.Index];
+                        return new HeldNumber(
+                            parameter.Key,
+                            parameter.Words,
+                            parameter.Start,
+                            [.. h.Partners.Select(p => problem.Parameters[p].Words)]
+                        );
+                    }),
+            ],
+            Shares = Shares(),
+            Correlations =
+            [
+                .. Enumerable
+                    .Range(0, free.Length)
+                    .Select(i =>
+                        Enumerable.Range(0, free.Length).Select(j => correlations[i, j]).ToImmutableArray()
+                    ),
+            ],
+            Misfits = [.. problem.Blocks.Select(MisfitOf)],
+            ErrorsWidenedBy = widened,
+            Iterations = iterations,
+            Warnings = [.. warnings, .. AtTheirEnds()],
+            Led = LedTold(),
+            Resin = NumberOf("resin.absorption_factor") is { StandardError: not null } factor
+                ? new()
+                {
+                    Material = readings.Piece.Resin.Name,
+                    MaterialSha256 = Sha256.Of(readings.Piece.Resin),
+                    AbsorptionFactor = factor,
+                }
+                : null,
+            Pigments = [.. draft.Pigments.Select(PigmentTold).OfType<CalibratedPigment>()],
+        };
+    }
+
+    private double ErrorOf(int place)
+    {
+        var parameter = problem.Parameters[free[place]];
+        return widened * parameter.ErrorAt(values[free[place]], errors[place]);
+    }
+
+    private CalibratedNumber? NumberOf(string key)
+    {
+        for (int i = 0; i < problem.Parameters.Length; i++)
+        {
+            if (problem.Parameters[i].Key == key)
+            {
+                int place = free.IndexOf(i);
+                return new(values[i], place >= 0 ? ErrorOf(place) : null);
+            }
+        }
+        return null;
+    }
+
+    private ImmutableArray<FittedNumber> Shares()
+    {
+        if (readings is not { IsCorrected: true, Bare: { } bare })
+        {
+            return [];
+        }
+        double[] shareErrors = BareLed.ShareErrors(bare, readings.Piece.Led);
+        string[] names = ["die", "green", "red"];
+        string[] words = ["blue of the bare LED", "green of the bare LED", "red of the bare LED"];
+        return
+        [
+            .. led.Bands.Select(
+                (band, i) =>
+                    new FittedNumber(
+                        $"led.{names[i]}_share",
+                        words[i],
+                        band.Share.Value,
+                        shareErrors[i],
+                        readings.Piece.Led.Bands[i].Share.Value
+                    )
+            ),
+        ];
+    }
+
+    private ReadingMisfit MisfitOf(FitBlock block)
+    {
+        double[] residuals = block.Residuals(draft);
+        double squares = 0;
+        double ofRead = 0;
+        double ofNoise = 0;
+        for (int i = 0; i < residuals.Length; i++)
+        {
+            squares += Math.Pow(residuals[i] / block.Deviations[i], 2);
+            ofRead += residuals[i] * residuals[i] / residuals.Length;
+            ofNoise += block.Deviations[i] * block.Deviations[i] / residuals.Length;
+        }
+        // The numbers turned are spent on all readings alike.
+        double own = block.Freedom * Math.Max(0, freedom) / read;
+        return new(
+            block.Name,
+            block.State,
+            block is GlowBlock,
+            [.. residuals.Select((r, i) => (block.At[i], 100 * (Math.Exp(r) - 1)))],
+            100 * Math.Sqrt(ofRead),
+            100 * Math.Sqrt(ofNoise),
+            own > 0 ? Math.Sqrt(squares / own) : 0,
+            own > 0 && ChiSquared.CDF(own, squares) > LackOfFitShare
+        );
+    }
+
+    private IEnumerable<string> AtTheirEnds()
+    {
+        foreach (int index in free)
+        {
+            var parameter = problem.Parameters[index];
+            double least = parameter.Scaled(parameter.Least);
+            double most = parameter.Scaled(parameter.Most);
+            double at = (parameter.Scaled(values[index]) - least) / (most - least);
+            if (at is < NearTheEnd or > 1 - NearTheEnd)
+            {
+                yield return FitTexts.AtItsEnd(parameter.Words, at < 0.5 ? parameter.Least : parameter.Most);
+            }
+        }
+    }
+
+    private CalibratedLed? LedTold()
+    {
+        bool isMatrixTold = free.Any(i =>
+            problem.Parameters[i].Key.StartsWith("led.", StringComparison.Ordinal)
+        );
+        var shares = Shares();
+        if (!isMatrixTold && shares.IsEmpty)
+        {
+            return null;
+        }
+        double[] entries = EntriesAt(values);
+        double[] entryErrors = [.. entries.Select((_, i) => ErrorOf(at => EntriesAt(at)[i]))];
+        return new()
+        {
+            Material = readings.Piece.Led.Name,
+            MaterialSha256 = Sha256.Of(readings.Piece.Led),
+            BareSpectrum = shares.IsEmpty ? null : BareLed.SpectrumOf(readings.Bare!),
+            Shares = [.. shares.Select(s => new CalibratedNumber(s.Value, s.StandardError))],
+            ReturnEntries = isMatrixTold
+                ?
+                [
+                    .. entries.Select(
+                        (e, i) => new CalibratedNumber(e, entryErrors[i] > 0 ? entryErrors[i] : null)
+                    ),
+                ]
+                : [],
+            Conversion = isMatrixTold ? new(ConversionAt(values), ErrorOf(ConversionAt)) : null,
+        };
+    }
+
+    private double[] EntriesAt(double[] at)
+    {
+        var m = problem.DraftOf(at).Matrix();
+        return [m[0, 0], m[1, 0], m[2, 0], m[1, 1], m[2, 1], m[2, 2]];
+    }
+
+    private double ConversionAt(double[] at)
+    {
+        double[] entries = EntriesAt(at);
+        return entries[1] + entries[2] + entries[4];
+    }
+
+    // What follows from several fitted numbers: slopes, times their covariance, times slopes.
+    private double ErrorOf(Func<double[], double> numberOf)
+    {
+        const double step = 1e-4;
+        double own = numberOf(values);
+        var slopes = Vector<double>.Build.Dense(
+            free.Length,
+            i =>
+            {
+                var parameter = problem.Parameters[free[i]];
+                double[] moved = [.. values];
+                moved[free[i]] = parameter.Value(parameter.Scaled(values[free[i]]) + step);
+                return (numberOf(moved) - own) / step;
+            }
+        );
+        return widened * Math.Sqrt(Math.Max(0, slopes * (covariance * slopes)));
+    }
+
+    private CalibratedPigment? PigmentTold(FitPigment told)
+    {
+        var strength = Told("absorption_factor");
+        var yield = Told("photoluminescence_yield");
+        CalibratedNumber?[] traps =
+        [
+            NumberOf($"{told.Name}.trap_level"),
+            NumberOf($"{told.Name}.trap_tilt"),
+            NumberOf($"{told.Name}.trapping_factor"),
+        ];
+        bool hasTraps = traps.Any(t => t?.StandardError is not null);
+        if (strength is null && yield is null && !hasTraps)
+        {
+            return null;
+        }
+        var pigment = told.Pigment;
+        var copy = new CalibratedPigment
+        {
+            Material = pigment.Name,
+            MaterialSha256 = Sha256.Of(pigment),
+            AbsorptionFactor = strength,
+            PhotoluminescenceYield = yield,
+        };
+        if (!hasTraps)
+        {
+            return copy;
+        }
+        double[] minutes = [.. readings.Glows.SelectMany(g => g.Points).Select(p => p.Minutes)];
+        var ladder = told.LadderOf(sheetLadderOf(pigment), Math.Sqrt(minutes.Min() * minutes.Max()));
+        double perG = 1000 / pigment.DensityGPerCm3.Value;
+        return copy with
+        {
+            Traps = new(
+                [.. ladder.TrapsPerMm3.ToArray().Select(n => n * perG)],
+                ladder.TrappingEfficiencyAt20C,
+                minutes.Max()
+            ),
+            TrapLevel = traps[0],
+            TrapTilt = traps[1],
+            TrappingFactor = traps[2],
+        };
+
+        CalibratedNumber? Told(string key) =>
+            NumberOf($"{told.Name}.{key}") is { StandardError: not null } number ? number : null;
+    }
+}
