@@ -91,6 +91,7 @@ internal static class Cli
         );
         root.SetAction(_ => StartPage.Print(surroundings));
         root.Add(PredictCommand.Create(args, surroundings, runner));
+        root.Add(CompareCommand.Create(args, surroundings, runner));
         root.Add(SweepCommand.Create(args, surroundings, runner));
         root.Add(BatchCommand.Create(args, surroundings, runner));
         root.Add(MarkingsCommand.Create(args, surroundings, runner));

@@ -14,7 +14,8 @@ internal static class TargetRows
     /// <summary>How a verdict is called, also in JSON.</summary>
     public static string WordOf(TargetState state) => state.Word();
 
-    private static string Of(TargetVerdict verdict, Prediction prediction)
+    /// <summary>One of them.</summary>
+    public static string Of(TargetVerdict verdict, Prediction prediction)
     {
         string name = verdict.Target.AtMinutes is double minutes
             ? $"{verdict.Figure.Family} at {Digits.Plain(minutes)} min"

@@ -138,7 +138,8 @@ public sealed class Predictor
         return (prediction, runs);
     }
 
-    private Run LikelyRun(Piece piece) => LikelyRun(piece, PourOptics.Of(StackOf(piece)));
+    /// <summary>The likely run of a checked piece.</summary>
+    internal Run LikelyRun(Piece piece) => LikelyRun(piece, PourOptics.Of(StackOf(piece)));
 
     /// <summary>The likely run of a checked piece whose pour is solved already.</summary>
     internal Run LikelyRun(Piece piece, PourOptics pour) =>

@@ -105,8 +105,8 @@ internal static class KeyPaths
     private static string ItemName(DocumentNode item, string list, int index) =>
         list == "layers" ? LayerName(item, index) : (index + 1).ToString(CultureInfo.InvariantCulture);
 
-    // Each star becomes the items there are.
-    private static IEnumerable<string> Expand(MappingNode root, string pattern)
+    /// <summary>The paths of a pattern in one recipe: each star becomes the items there are.</summary>
+    public static IEnumerable<string> Expand(MappingNode root, string pattern)
     {
         int star = pattern.IndexOf('*', StringComparison.Ordinal);
         if (star < 0)

@@ -72,6 +72,31 @@ public sealed class RecipeDocument
         return Read(SourceText.Apply(document.Text, edits), document.Name);
     }
 
+    /// <summary>Every key that is written with a value, in canonical order.</summary>
+    public IEnumerable<WrittenKey> Written()
+    {
+        if (document.Root is not { } root)
+        {
+            yield break;
+        }
+        foreach (var key in RecipeKeys.All)
+        {
+            foreach (string path in KeyPaths.Expand(root, key.Path))
+            {
+                string? value = KeyPaths.Find(root, path) switch
+                {
+                    ScalarNode { IsEmpty: false } scalar => scalar.Value,
+                    ListNode list => string.Join(", ", list.Items.OfType<ScalarNode>().Select(s => s.Value)),
+                    _ => null,
+                };
+                if (value is not null)
+                {
+                    yield return new(path, key, value);
+                }
+            }
+        }
+    }
+
     private string Resolve(string keyPath) =>
         TryResolve(keyPath, out string path, out string problem)
             ? path

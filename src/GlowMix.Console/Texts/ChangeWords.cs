@@ -1,0 +1,192 @@
+using GlowMix.Choosing.Compare;
+using GlowMix.Predictions;
+
+namespace GlowMix.Console.Texts;
+
+/// <summary>What becomes of a figure, in units and words: '+12 % (+8 to +16), brighter'.</summary>
+internal static class ChangeWords
+{
+    private const double LargestPercent = 200;
+    private const int MassDigits = 3;
+
+    /// <summary>How a figure is called here.</summary>
+    public static string NameOf(Figure figure) =>
+        figure.Family switch
+        {
+            "lit.cct_k" => "white",
+            "lit.duv" => "Duv",
+            "lit.ra" => "Ra",
+            "lit.r9" => "R9",
+            "lit.flux_kept_percent" => "light kept",
+            "lit.flux_lm" => "light",
+            "lit.green_share_percent" => "of it the pigment's",
+            "along_largest_step_u_prime_v_prime" => "change of colour along it",
+            "afterglow.luminance_mcd_m2" =>
+                $"glow at {FigureCatalogue.MinutesKey(figure.AtMinutes!.Value)} min",
+            "afterglow.minutes_to_0_3_mcd_m2" => "above 0.3 mcd/m²",
+            "afterglow.minutes_to_limit" => "above the limit",
+            "casting.mix_volume_ml" => "mix",
+            "casting.part_a_g" => "part A",
+            "casting.part_b_g" => "part B",
+            "casting.pigment_g" => "pigment",
+            "casting.pigment_g_per_100g_resin" => "pigment per 100 g of resin",
+            "casting.viscosity_mpa_s" => "viscosity of the mix",
+            "casting.settled_mm" => "grains settle",
+            "casting.degas_window_min" => "time to degas and pour",
+            "casting.cost" => "cost",
+            _ => figure.Name,
+        };
+
+    /// <summary>A value with its unit.</summary>
+    public static string Value(Figure figure, double? value) =>
+        value is not { } v ? Digits.None
+        : IsDuration(figure) ? (v == 0 ? "never" : Duration.Of(v))
+        : figure.Name == "lit.flux_kept_percent" ? Digits.Percent(v)
+        : $"{FigureDigits.Text(figure, v)}{UnitOf(figure)}";
+
+    /// <summary>A value with its band where that is wider than the digits.</summary>
+    public static string Banded(Figure figure, Band band)
+    {
+        string likely = Value(figure, band.Likely);
+        if (!Comparison.IsByRatio(figure) || band is not { Low: { } low, High: { } high })
+        {
+            return likely;
+        }
+        string from = Value(figure, low);
+        string to = Value(figure, high);
+        // One unit is said once.
+        int unit = to.IndexOf(' ', StringComparison.Ordinal);
+        if (
+            unit > 0
+            && from.EndsWith(to[unit..], StringComparison.Ordinal)
+            && likely.EndsWith(to[unit..], StringComparison.Ordinal)
+        )
+        {
+            (from, to) = (from[..^(to.Length - unit)], to[..unit]);
+        }
+        return from == to ? likely : $"{likely} ({from} to {to})";
+    }
+
+    /// <summary>What becomes of it; null where nothing shows at the digits it is worth.</summary>
+    public static string? Of(FigureChange change)
+    {
+        var figure = change.Figure;
+        if (change.Before.Likely is null || change.After.Likely is null)
+        {
+            return change.After.Likely is null ? "no such figure any more" : "new";
+        }
+        if (change.Ratio is { Likely: { } } ratio)
+        {
+            return Ratio(ratio, IsDuration(figure) ? ("longer", "shorter") : ("brighter", "dimmer"));
+        }
+        if (figure.Name == "lit.flux_lm" && change.Before.Likely is > 0 and { } before)
+        {
+            var relative = new Band(
+                1 + (change.Change.Low / before),
+                1 + (change.Change.Likely / before),
+                1 + (change.Change.High / before)
+            );
+            return Ratio(relative, ("brighter", "dimmer"));
+        }
+        return figure.Name switch
+        {
+            "lit.cct_k" => Steps(
+                change,
+                v => Digits.Signed(Digits.RoundedCct(v), 0),
+                " K",
+                ("cooler (bluer)", "warmer (yellower)")
+            ),
+            "lit.duv" => Steps(change, v => Digits.Signed(v, 3), "", ("greener", "pinker")),
+            "lit.flux_kept_percent" => Steps(
+                change,
+                v => Digits.Signed(v, 0),
+                " points",
+                ("brighter", "dimmer")
+            ),
+            "lit.ra" or "lit.r9" => Steps(change, v => Digits.Signed(v, 0), "", ("", "")),
+            _ => Steps(change, v => Signed(v), UnitOf(figure), ("", "")),
+        };
+    }
+
+    /// <summary>One change alone, for the table of causes.</summary>
+    public static string Alone(Figure figure, double? change)
+    {
+        if (change is not { } c)
+        {
+            return "?";
+        }
+        string text =
+            Comparison.IsByRatio(figure) ? Percent(c)
+            : figure.Name == "lit.cct_k" ? Digits.Signed(Digits.RoundedCct(c), 0)
+            : figure.Name == "lit.duv" ? Digits.Signed(c, 3)
+            : Digits.Signed(c, 0);
+        return text is "0" or "0.000" ? "-" : text;
+    }
+
+    /// <summary>'a factor of 1.9': how well a figure itself is known, or null where better than by a fifth.</summary>
+    public static string? KnownTo(FigureChange change)
+    {
+        double factor = Math.Max(FactorOf(change.Before), FactorOf(change.After));
+        return factor >= 1.2 && double.IsFinite(factor) ? $"a factor of {Digits.Two(factor)}" : null;
+    }
+
+    private static double FactorOf(Band band) =>
+        band is { Low: > 0 and { } low, High: { } high } ? Math.Sqrt(high / low) : 1;
+
+    private static string? Ratio(Band ratio, (string More, string Less) words)
+    {
+        string middle = Percent(ratio.Likely!.Value);
+        if (middle == "0")
+        {
+            return null;
+        }
+        string low = Percent(ratio.Low ?? ratio.Likely.Value);
+        string high = Percent(ratio.High ?? ratio.Likely.Value);
+        bool isFactor = middle[0] == '×' || low[0] == '×' || high[0] == '×';
+        string band = low == high ? "" : $" ({low} to {high}{(isFactor ? "" : " %")})";
+        string word = ratio.Likely > 1 ? words.More : words.Less;
+        return $"{middle}{(middle[0] == '×' ? "" : " %")}{band}, {word}";
+    }
+
+    // '+12', '-4', '0'; from three times on as a factor.
+    private static string Percent(double ratio)
+    {
+        double percent = 100 * (ratio - 1);
+        return percent > LargestPercent ? $"×{Digits.Two(ratio)}"
+            : Math.Abs(percent) is > 0 and < 1 && Math.Abs(percent) >= 0.05 ? Digits.Signed(percent, 1)
+            : Digits.Signed(percent, 0);
+    }
+
+    private static string? Steps(
+        FigureChange change,
+        Func<double, string> write,
+        string unit,
+        (string More, string Less) words
+    )
+    {
+        double likely = change.Change.Likely!.Value;
+        string middle = write(likely);
+        if (IsNothing(middle))
+        {
+            return null;
+        }
+        string low = write(change.Change.Low ?? likely);
+        string high = write(change.Change.High ?? likely);
+        string band = low == high ? "" : $" ({low} to {high})";
+        string word = likely > 0 ? words.More : words.Less;
+        return $"{middle}{unit}{band}{(word.Length > 0 ? ", " : "")}{word}";
+    }
+
+    private static bool IsNothing(string number) => number.All(c => c is '0' or '.' or '+' or '-');
+
+    private static string Signed(double value) =>
+        value > 0 ? "+" + Digits.Significant(value, MassDigits) : Digits.Significant(value, MassDigits);
+
+    private static bool IsDuration(Figure figure) =>
+        figure.Name.StartsWith("afterglow.minutes_to", StringComparison.Ordinal);
+
+    private static string UnitOf(Figure figure) =>
+        figure.Unit.Length == 0 ? ""
+        : figure.Name == "casting.pigment_g_per_100g_resin" ? " g"
+        : " " + figure.Unit;
+}

@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using GlowMix.Documents;
+using GlowMix.Pieces;
+using GlowMix.Predictions;
+using GlowMix.Recipes;
+
+namespace GlowMix.Choosing.Compare;
+
+/// <summary>Puts two recipes side by side. The same two give the same answer, on any number of cores.</summary>
+public static class Comparer
+{
+    /// <summary>Compares with the few runs that bound the doubt; the quick way.</summary>
+    /// <param name="before">The first recipe, and who predicts it.</param>
+    /// <param name="after">The second, likewise; the same predictor where both lie in one folder.</param>
+    public static ComparisonOutcome Bounded(
+        (RecipeDocument Recipe, Predictor Predictor) before,
+        (RecipeDocument Recipe, Predictor Predictor) after
+    )
+    {
+        var (first, second, problems) = Checked(before, after);
+        if (first is null || second is null)
+        {
+            return new(null, problems);
+        }
+        var (a, runsOfA) = before.Predictor.Foretell(first, bounded: true);
+        var (b, runsOfB) = after.Predictor.Foretell(second, bounded: true);
+        return new(
+            Of(
+                (before.Recipe, first, a),
+                (after.Recipe, second, b),
+                before.Predictor,
+                PairedRuns.Of(runsOfA, runsOfB),
+                0
+            ),
+            problems
+        );
+    }
+
+    private static (Piece? Before, Piece? After, ImmutableArray<Problem> Problems) Checked(
+        (RecipeDocument Recipe, Predictor Predictor) before,
+        (RecipeDocument Recipe, Predictor Predictor) after
+    )
+    {
+        var (first, ofFirst) = before.Predictor.Check(before.Recipe);
+        var (second, ofSecond) = after.Predictor.Check(after.Recipe);
+        return (first, second, [.. ofFirst.Concat(ofSecond).Distinct()]);
+    }
+
+    private static Comparison Of(
+        (RecipeDocument Recipe, Piece Piece, Prediction Prediction) before,
+        (RecipeDocument Recipe, Piece Piece, Prediction Prediction) after,
+        Predictor predictor,
+        PairedRuns pairs,
+        int drawCount
+    )
+    {
+        var targets = after.Piece.Recipe.Targets;
+        var ofFirst = TargetJudge.Of(targets, before.Prediction, _ => null, _ => null);
+        var ofSecond = TargetJudge.Of(targets, after.Prediction, _ => null, _ => null);
+        return new()
+        {
+            Before = before.Prediction,
+            After = after.Prediction with { Targets = ofSecond },
+            Differences =
+            [
+                .. RecipeDifferences.Of(before.Recipe, after.Recipe),
+                .. MaterialDifferences.Of(before.Piece, after.Piece),
+            ],
+            Targets = [.. ofFirst.Zip(ofSecond, (a, b) => new TargetChange(a, b))],
+            Figures = [.. FiguresOf(before.Prediction, after.Prediction, pairs)],
+            Causes = CausesOf(before.Piece, after.Piece, before.Prediction, after.Prediction, predictor),
+            DrawCount = drawCount,
+        };
+    }
+
+    private static IEnumerable<FigureChange> FiguresOf(Prediction before, Prediction after, PairedRuns pairs)
+    {
+        foreach (var figure in FigureCatalogue.All)
+        {
+            double? a = before.Figures[figure];
+            double? b = after.Figures[figure];
+            if (a is null && b is null)
+            {
+                continue;
+            }
+            Band? ratio =
+                Comparison.IsByRatio(figure) && a > 0 && b is not null
+                    ? pairs.BandOf(figure, b / a, (x, y) => y / x)
+                    : null;
+            yield return new(
+                figure,
+                BandOf(before, figure),
+                BandOf(after, figure),
+                pairs.BandOf(figure, b - a, (x, y) => y - x),
+                ratio
+            );
+        }
+    }
+
+    private static Band BandOf(Prediction prediction, Figure figure)
+    {
+        double? likely = prediction.Figures[figure];
+        var band = prediction.Bands.FirstOrDefault(b => b.Key.Index == figure.Index).Value;
+        return band.Likely is null ? new(likely, likely, likely) : band;
+    }
+
+    private static ImmutableArray<CauseOfChange> CausesOf(
+        Piece from,
+        Piece to,
+        Prediction before,
+        Prediction after,
+        Predictor predictor
+    )
+    {
+        var exchanges = Exchanges.Between(from, to);
+        if (exchanges.Count < 2)
+        {
+            return [];
+        }
+        var causes = ImmutableArray.CreateBuilder<CauseOfChange>();
+        foreach (var exchange in exchanges)
+        {
+            var figures = FiguresAfter(exchange.Apply(from), predictor);
+            causes.Add(
+                new(
+                    exchange.Key,
+                    [.. Comparison.CauseFigures.Select(f => ChangeOf(f, before.Figures[f], figures?[f]))]
+                )
+            );
+        }
+        var alone = causes.ToImmutable();
+        causes.Add(
+            new(
+                Comparison.Together,
+                [
+                    .. Comparison.CauseFigures.Select(
+                        (figure, i) =>
+                            LeftOver(
+                                figure,
+                                ChangeOf(figure, before.Figures[figure], after.Figures[figure]),
+                                [.. alone.Select(c => c.Changes[i])]
+                            )
+                    ),
+                ]
+            )
+        );
+        return causes.ToImmutable();
+    }
+
+    // A mixture of two pieces need not be one that could be poured: grains may be too large for another resin's index.
+    private static FigureValues? FiguresAfter(Piece piece, Predictor predictor)
+    {
+        if (piece.Layers.Any(l => l.HasPigment && predictor.LadderOf(l.Pigment!).Fit?.Ladder is null))
+        {
+            return null;
+        }
+        try
+        {
+            return predictor.LikelyRun(piece).Figures;
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            return null;
+        }
+    }
+
+    private static double? ChangeOf(Figure figure, double? before, double? after) =>
+        !Comparison.IsByRatio(figure) ? after - before
+        : before > 0 ? after / before
+        : null;
+
+    private static double? LeftOver(Figure figure, double? whole, IReadOnlyList<double?> alone)
+    {
+        if (whole is not { } all || alone.Any(a => a is null))
+        {
+            return null;
+        }
+        return !Comparison.IsByRatio(figure) ? all - alone.Sum()
+            : alone.Aggregate(1.0, (product, a) => product * a!.Value) is > 0 and var product ? all / product
+            : null;
+    }
+}
