@@ -6,6 +6,9 @@ namespace GlowMix.Console.Texts;
 /// <summary>What becomes of a figure, in units and words: '+12 % (+8 to +16), brighter'.</summary>
 internal static class ChangeWords
 {
+    /// <summary>What stands where nothing shows.</summary>
+    public const string NoChange = "-";
+
     private const double LargestPercent = 200;
     private const int MassDigits = 3;
 
@@ -19,8 +22,8 @@ internal static class ChangeWords
             "lit.r9" => "R9",
             "lit.flux_kept_percent" => "light kept",
             "lit.flux_lm" => "light",
-            "lit.green_share_percent" => "of it the pigment's",
-            "along_largest_step_u_prime_v_prime" => "change of colour along it",
+            "lit.green_share_percent" => "pigment's part",
+            "along_largest_step_u_prime_v_prime" => "colour along it",
             "afterglow.luminance_mcd_m2" =>
                 $"glow at {FigureCatalogue.MinutesKey(figure.AtMinutes!.Value)} min",
             "afterglow.minutes_to_0_3_mcd_m2" => "above 0.3 mcd/m²",
@@ -29,10 +32,10 @@ internal static class ChangeWords
             "casting.part_a_g" => "part A",
             "casting.part_b_g" => "part B",
             "casting.pigment_g" => "pigment",
-            "casting.pigment_g_per_100g_resin" => "pigment per 100 g of resin",
-            "casting.viscosity_mpa_s" => "viscosity of the mix",
+            "casting.pigment_g_per_100g_resin" => "in 100 g of resin",
+            "casting.viscosity_mpa_s" => "viscosity",
             "casting.settled_mm" => "grains settle",
-            "casting.degas_window_min" => "time to degas and pour",
+            "casting.degas_window_min" => "time to pour",
             "casting.cost" => "cost",
             _ => figure.Name,
         };
@@ -67,45 +70,58 @@ internal static class ChangeWords
         return from == to ? likely : $"{likely} ({from} to {to})";
     }
 
-    /// <summary>What becomes of it; null where nothing shows at the digits it is worth.</summary>
+    /// <summary>What becomes of it, such as '+12 % (+8 to +16)'; null where nothing shows at the digits it is worth.</summary>
     public static string? Of(FigureChange change)
     {
         var figure = change.Figure;
-        if (change.Before.Likely is null || change.After.Likely is null)
+        if (change.Before.Likely is not { } before || change.After.Likely is null)
         {
-            return change.After.Likely is null ? "no such figure any more" : "new";
+            return change.After.Likely is null ? "no longer there" : "new";
         }
         if (change.Ratio is { Likely: { } } ratio)
         {
-            return Ratio(ratio, IsDuration(figure) ? ("longer", "shorter") : ("brighter", "dimmer"));
+            return Ratio(ratio);
         }
-        if (figure.Name == "lit.flux_lm" && change.Before.Likely is > 0 and { } before)
+        if (figure.Name == "lit.flux_lm" && before > 0)
         {
-            var relative = new Band(
-                1 + (change.Change.Low / before),
-                1 + (change.Change.Likely / before),
-                1 + (change.Change.High / before)
+            return Ratio(
+                new(
+                    1 + (change.Change.Low / before),
+                    1 + (change.Change.Likely / before),
+                    1 + (change.Change.High / before)
+                )
             );
-            return Ratio(relative, ("brighter", "dimmer"));
         }
         return figure.Name switch
         {
-            "lit.cct_k" => Steps(
-                change,
-                v => Digits.Signed(Digits.RoundedCct(v), 0),
-                " K",
-                ("cooler (bluer)", "warmer (yellower)")
-            ),
-            "lit.duv" => Steps(change, v => Digits.Signed(v, 3), "", ("greener", "pinker")),
-            "lit.flux_kept_percent" => Steps(
-                change,
-                v => Digits.Signed(v, 0),
-                " points",
-                ("brighter", "dimmer")
-            ),
-            "lit.ra" or "lit.r9" => Steps(change, v => Digits.Signed(v, 0), "", ("", "")),
-            _ => Steps(change, v => Signed(v), UnitOf(figure), ("", "")),
+            "lit.cct_k" => Steps(change, v => Digits.Signed(Digits.RoundedCct(v), 0), " K"),
+            "lit.duv" => Steps(change, v => Digits.Signed(v, 3), ""),
+            "lit.flux_kept_percent" => Steps(change, v => Digits.Signed(v, 0), " points"),
+            "lit.ra" or "lit.r9" => Steps(change, v => Digits.Signed(v, 0), ""),
+            _ => Steps(change, Signed, UnitOf(figure)),
         };
+    }
+
+    /// <summary>Which way a figure went: 'cooler (bluer)', 'dimmer'; empty where nothing shows, or more is neither.</summary>
+    public static string Way(FigureChange change)
+    {
+        if (change.Change.Likely is not { } moved || Of(change) is null)
+        {
+            return "";
+        }
+        var (more, less) = change.Figure.Name switch
+        {
+            "lit.cct_k" => ("cooler (bluer)", "warmer (yellower)"),
+            "lit.duv" => ("greener", "pinker"),
+            _ when IsDuration(change.Figure) => ("longer", "shorter"),
+            _ when Comparison.IsByRatio(change.Figure)
+                    || change.Figure.Name.Contains("flux", StringComparison.Ordinal) => (
+                "brighter",
+                "dimmer"
+            ),
+            _ => ("", ""),
+        };
+        return moved > 0 ? more : less;
     }
 
     /// <summary>One change alone, for the table of causes.</summary>
@@ -113,14 +129,14 @@ internal static class ChangeWords
     {
         if (change is not { } c)
         {
-            return "?";
+            return Digits.None;
         }
         string text =
             Comparison.IsByRatio(figure) ? Percent(c)
             : figure.Name == "lit.cct_k" ? Digits.Signed(Digits.RoundedCct(c), 0)
             : figure.Name == "lit.duv" ? Digits.Signed(c, 3)
             : Digits.Signed(c, 0);
-        return text is "0" or "0.000" ? "-" : text;
+        return IsNothing(text) ? NoChange : text;
     }
 
     /// <summary>'a factor of 1.9': how well a figure itself is known, or null where better than by a fifth.</summary>
@@ -133,19 +149,20 @@ internal static class ChangeWords
     private static double FactorOf(Band band) =>
         band is { Low: > 0 and { } low, High: { } high } ? Math.Sqrt(high / low) : 1;
 
-    private static string? Ratio(Band ratio, (string More, string Less) words)
+    private static string? Ratio(Band ratio)
     {
-        string middle = Percent(ratio.Likely!.Value);
-        if (middle == "0")
+        double likely = ratio.Likely!.Value;
+        double[] all = [ratio.Low ?? likely, likely, ratio.High ?? likely];
+        // Percent, or factors where one of them is large.
+        if (all.Max() > 1 + (LargestPercent / 100))
         {
-            return null;
+            string[] factors = [.. all.Select(r => Digits.Two(r))];
+            return $"×{factors[1]}{(factors[0] == factors[2] ? "" : $" (×{factors[0]} to ×{factors[2]})")}";
         }
-        string low = Percent(ratio.Low ?? ratio.Likely.Value);
-        string high = Percent(ratio.High ?? ratio.Likely.Value);
-        bool isFactor = middle[0] == '×' || low[0] == '×' || high[0] == '×';
-        string band = low == high ? "" : $" ({low} to {high}{(isFactor ? "" : " %")})";
-        string word = ratio.Likely > 1 ? words.More : words.Less;
-        return $"{middle}{(middle[0] == '×' ? "" : " %")}{band}, {word}";
+        string[] percents = [.. all.Select(Percent)];
+        return percents[1] == "0"
+            ? null
+            : $"{percents[1]} %{(percents[0] == percents[2] ? "" : $" ({percents[0]} to {percents[2]})")}";
     }
 
     // '+12', '-4', '0'; from three times on as a factor.
@@ -153,16 +170,11 @@ internal static class ChangeWords
     {
         double percent = 100 * (ratio - 1);
         return percent > LargestPercent ? $"×{Digits.Two(ratio)}"
-            : Math.Abs(percent) is > 0 and < 1 && Math.Abs(percent) >= 0.05 ? Digits.Signed(percent, 1)
+            : Math.Abs(percent) is >= 0.05 and < 1 ? Digits.Signed(percent, 1)
             : Digits.Signed(percent, 0);
     }
 
-    private static string? Steps(
-        FigureChange change,
-        Func<double, string> write,
-        string unit,
-        (string More, string Less) words
-    )
+    private static string? Steps(FigureChange change, Func<double, string> write, string unit)
     {
         double likely = change.Change.Likely!.Value;
         string middle = write(likely);
@@ -172,9 +184,7 @@ internal static class ChangeWords
         }
         string low = write(change.Change.Low ?? likely);
         string high = write(change.Change.High ?? likely);
-        string band = low == high ? "" : $" ({low} to {high})";
-        string word = likely > 0 ? words.More : words.Less;
-        return $"{middle}{unit}{band}{(word.Length > 0 ? ", " : "")}{word}";
+        return $"{middle}{unit}{(low == high ? "" : $" ({low} to {high})")}";
     }
 
     private static bool IsNothing(string number) => number.All(c => c is '0' or '.' or '+' or '-');

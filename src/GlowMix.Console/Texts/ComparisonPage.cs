@@ -37,6 +37,15 @@ internal sealed class ComparisonPage
         "casting.cost",
     ];
 
+    private static readonly string[] inShort =
+    [
+        "lit.cct_k",
+        "lit.duv",
+        "lit.flux_kept_percent",
+        At60,
+        "afterglow.minutes_to_0_3_mcd_m2",
+    ];
+
     private readonly Comparison comparison;
 
     private ComparisonPage(Comparison comparison) => this.comparison = comparison;
@@ -66,7 +75,7 @@ internal sealed class ComparisonPage
         }
         string[] differences =
         [
-            .. comparison.Differences.Where(d => !d.IsYardstick).Select(DifferenceWords.Of),
+            .. comparison.Differences.Where(d => !d.IsYardstick).Select(DifferenceWords.Of).Distinct(),
         ];
         yield return new PageBlock.Heading("Differences");
         yield return differences.Length > 0
@@ -140,6 +149,9 @@ internal sealed class ComparisonPage
         }
     }
 
+    private bool TargetsMoved =>
+        comparison.Differences.Any(d => d.KeyPath.StartsWith("targets.", StringComparison.Ordinal));
+
     private static string NameOf(TargetVerdict verdict) =>
         verdict.Target.AtMinutes is { } minutes
             ? $"{verdict.Figure.Family} at {Digits.Plain(minutes)} min"
@@ -173,6 +185,10 @@ internal sealed class ComparisonPage
             yield return new PageBlock.Paragraph("No figure moves.");
             yield break;
         }
+        if (InShort() is { } inShort)
+        {
+            yield return new PageBlock.Paragraph(inShort);
+        }
         yield return new PageBlock.Table(
             [("", false), ("before", true), ("after", true), ("change", false)],
             [
@@ -197,6 +213,34 @@ internal sealed class ComparisonPage
         }
     }
 
+    // 'White 150 K cooler (bluer), pinker; light 13 % dimmer; glow at 60 min 61 % dimmer.'
+    private string? InShort()
+    {
+        var parts = new List<string>();
+        foreach (string name in inShort)
+        {
+            if (
+                ChangeOf(name) is { } change
+                && ChangeWords.Way(change) is { Length: > 0 } way
+                && ChangeWords.Of(change) is { } words
+            )
+            {
+                string size = words.Split(" (")[0].TrimStart('+', '-');
+                parts.Add(
+                    change.Figure.Name == "lit.duv"
+                        ? way
+                        : $"{ChangeWords.NameOf(change.Figure)} {size} {way}"
+                );
+            }
+        }
+        if (parts.Count == 0)
+        {
+            return null;
+        }
+        string text = string.Join("; ", parts);
+        return $"{char.ToUpperInvariant(text[0])}{text[1..]}.";
+    }
+
     // What is in doubt of both pieces alike falls out of their difference: this is what a comparison is for.
     private IEnumerable<string> BandSentences()
     {
@@ -206,7 +250,7 @@ internal sealed class ComparisonPage
             string known = ChangeWords.KnownTo(glow) is { } factor
                 ? $", though each is known to {factor} only"
                 : "";
-            yield return $"Glow at 60 min: {ChangeWords.Banded(glow.Figure, glow.Before)} before, {ChangeWords.Banded(glow.Figure, glow.After)} after; {words}{known}.";
+            yield return $"Glow at 60 min: {ChangeWords.Banded(glow.Figure, glow.Before)} before, {ChangeWords.Banded(glow.Figure, glow.After)} after: {words}{known}.";
         }
         yield return comparison.DrawCount > 0
             ? $"In brackets what becomes of the middle 80 % of {comparison.DrawCount} draws, both pieces drawn alike: doubt that they share falls out."
@@ -223,23 +267,27 @@ internal sealed class ComparisonPage
         [
             .. Enumerable
                 .Range(0, Comparison.CauseFigures.Length)
-                .Where(i => comparison.Causes.Any(c => c.Changes[i] is { })),
+                .Where(i => comparison.Causes.Any(c => c.Changes[i] is not null))
+                .Where(i => ChangeOf(Comparison.CauseFigures[i].Name)?.Change.Likely is not null),
         ];
-        yield return new PageBlock.Heading("Causes: each change alone");
-        yield return new PageBlock.Table(
-            [("", false), .. columns.Select(i => (HeadOf(Comparison.CauseFigures[i]), true))],
-            [
-                .. comparison.Causes.Select(c =>
-                    (IReadOnlyList<string?>)
-                        [
-                            DifferenceWords.OfExchange(c.Key),
-                            .. columns.Select(i =>
-                                ChangeWords.Alone(Comparison.CauseFigures[i], c.Changes[i])
-                            ),
-                        ]
-                ),
-            ]
-        );
+        var rows = comparison
+            .Causes.Select(c =>
+                (IReadOnlyList<string?>)
+                    [
+                        DifferenceWords.OfExchange(c.Key),
+                        .. columns.Select(i => ChangeWords.Alone(Comparison.CauseFigures[i], c.Changes[i])),
+                    ]
+            )
+            .Where(row => row.Skip(1).Any(cell => cell != ChangeWords.NoChange))
+            .ToList();
+        if (rows.Count > 0)
+        {
+            yield return new PageBlock.Heading("Causes: each change alone");
+            yield return new PageBlock.Table(
+                [("", false), .. columns.Select(i => (HeadOf(Comparison.CauseFigures[i]), true))],
+                rows
+            );
+        }
     }
 
     private static string HeadOf(Figure figure) =>

@@ -69,7 +69,7 @@ internal static class DifferenceWords
             ["charge", "steps", var number, var key] => $"charge, step {number}: {Named(key, difference)}",
             ["targets", ..] => Target(difference),
             ["darkness", var key] => $"darkness: {Named(key, difference)}",
-            [.., "choices", _, _] => $"what balance may turn: {Named(difference.Name, difference)}",
+            ["balance", ..] => "what 'balance' searches",
             ["pour", var key] => $"channel: {Named(key, difference)}",
             [_, var key] => Named(key, difference),
             _ => Named(difference.Name, difference),
