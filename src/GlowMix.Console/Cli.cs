@@ -96,6 +96,7 @@ internal static class Cli
         root.Add(BatchCommand.Create(args, surroundings, runner));
         root.Add(MarkingsCommand.Create(args, surroundings, runner));
         root.Add(BalanceCommand.Create(args, surroundings, runner));
+        root.Add(ReportCommand.Create(args, surroundings, runner));
         root.Add(CheckCommand.Create(args, surroundings, runner));
         root.Add(TuneCommand.Create(args, surroundings, runner));
         root.Add(MaterialsCommand.Create(surroundings, runner));

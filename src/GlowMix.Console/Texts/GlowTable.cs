@@ -8,7 +8,9 @@ internal sealed class GlowTable(Prediction prediction, Sheet sheet)
 {
     private const double StandardLimit = 0.3;
     private const string Luminance = "afterglow.luminance_mcd_m2";
-    private const string Unit = "mcd/m²";
+
+    /// <summary>Of the luminances.</summary>
+    public const string Unit = "mcd/m²";
     private const int MinutesColumns = 9;
     private const int LimitColumns = 14;
     private const int NarrowLabelColumns = Sheet.LabelColumns;
@@ -19,7 +21,7 @@ internal sealed class GlowTable(Prediction prediction, Sheet sheet)
     /// <summary>Prints a column a time, or a row a time where the terminal is narrow.</summary>
     public void Print()
     {
-        var columns = Columns();
+        var columns = ColumnsOf(prediction);
         if (Sheet.LabelColumns + columns.Sum(c => c.Width) <= sheet.Style.Columns)
         {
             PrintRow(Unit, columns, c => c.Head);
@@ -35,7 +37,8 @@ internal sealed class GlowTable(Prediction prediction, Sheet sheet)
         }
     }
 
-    private List<Column> Columns()
+    /// <summary>A column a time, and one a limit.</summary>
+    public static IReadOnlyList<Column> ColumnsOf(Prediction prediction)
     {
         var columns = new List<Column>();
         foreach (double minutes in shownMinutes)
@@ -45,15 +48,15 @@ internal sealed class GlowTable(Prediction prediction, Sheet sheet)
                 Column.Of($"{FigureCatalogue.MinutesKey(minutes)} min", band, Digits.Two, MinutesColumns)
             );
         }
-        AddAbove(columns, StandardLimit, "afterglow.minutes_to_0_3_mcd_m2");
+        AddAbove(prediction, columns, StandardLimit, "afterglow.minutes_to_0_3_mcd_m2");
         if (prediction.LimitMcdPerM2 != StandardLimit)
         {
-            AddAbove(columns, prediction.LimitMcdPerM2, "afterglow.minutes_to_limit");
+            AddAbove(prediction, columns, prediction.LimitMcdPerM2, "afterglow.minutes_to_limit");
         }
         return columns;
     }
 
-    private void AddAbove(List<Column> columns, double limit, string figure) =>
+    private static void AddAbove(Prediction prediction, List<Column> columns, double limit, string figure) =>
         columns.Add(
             Column.Of(
                 $"above {limit.ToString("0.####", CultureInfo.InvariantCulture)}",
@@ -63,7 +66,7 @@ internal sealed class GlowTable(Prediction prediction, Sheet sheet)
             )
         );
 
-    private void PrintRow(string label, List<Column> columns, Func<Column, string> cell) =>
+    private void PrintRow(string label, IReadOnlyList<Column> columns, Func<Column, string> cell) =>
         sheet.Line(
             label.PadRight(Sheet.LabelColumns) + string.Concat(columns.Select(c => cell(c).PadLeft(c.Width)))
         );
@@ -78,7 +81,8 @@ internal sealed class GlowTable(Prediction prediction, Sheet sheet)
                 + high.PadLeft(NarrowColumns)
         );
 
-    private sealed record Column(string Head, string Low, string Likely, string High, int Width)
+    /// <summary>What stands in a column, from its head down.</summary>
+    internal sealed record Column(string Head, string Low, string Likely, string High, int Width)
     {
         public static Column Of(string head, Band band, Func<double?, string> words, int width) =>
             new(head, words(band.Low), words(band.Likely), words(band.High), width);

@@ -4,7 +4,7 @@ using GlowMix.Predictions;
 namespace GlowMix.Console.Texts;
 
 /// <summary>The lit piece: its white, its light, where the blue went.</summary>
-internal sealed class LitRows(Prediction prediction, Sheet sheet)
+internal sealed class LitRows(Prediction prediction, IRowSheet sheet)
 {
     private readonly FigureValues figures = prediction.Figures;
 

@@ -3,7 +3,7 @@ using GlowMix.Predictions;
 namespace GlowMix.Console.Texts;
 
 /// <summary>What is poured: loading, depth, masses, and what the recipe left open.</summary>
-internal sealed class PourRows(Prediction prediction, Sheet sheet)
+internal sealed class PourRows(Prediction prediction, IRowSheet sheet)
 {
     private readonly FigureValues figures = prediction.Figures;
 

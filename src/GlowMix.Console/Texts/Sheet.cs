@@ -4,7 +4,7 @@ namespace GlowMix.Console.Texts;
 /// Sets a text for people: paragraphs, and rows with a label on the left, broken at the style's width. All of the text
 /// passes <see cref="Letters"/> on its way out.
 /// </summary>
-internal sealed class Sheet(TextWriter writer, TextStyle style)
+internal sealed class Sheet(TextWriter writer, TextStyle style) : IRowSheet
 {
     /// <summary>Width of the labels on the left.</summary>
     public const int LabelColumns = 11;
@@ -46,7 +46,7 @@ internal sealed class Sheet(TextWriter writer, TextStyle style)
     /// <summary>A paragraph that stands back.</summary>
     public void Aside(string text, int indent = 0) => Broken(text, Spaces(indent), Spaces(indent), Faint);
 
-    /// <summary>A label and what it says; an empty label continues the row above.</summary>
+    /// <inheritdoc/>
     public void Row(string label, string text) =>
         Broken(text, Letters.OneLine(label, style.Ascii).PadRight(LabelColumns), Spaces(LabelColumns), null);
 

@@ -40,8 +40,23 @@ public readonly record struct ScreenColour(byte Red, byte Green, byte Blue, bool
         return new(Encoded(red / most), Encoded(green / most), Encoded(blue / most), inGamut);
     }
 
+    /// <summary>The same colour with a share of the light, 0 to 1.</summary>
+    public ScreenColour Dimmed(double share) =>
+        this with
+        {
+            Red = Encoded(share * Linear(Red)),
+            Green = Encoded(share * Linear(Green)),
+            Blue = Encoded(share * Linear(Blue)),
+        };
+
     // The standard prints its matrix and its primaries to four decimals: the primaries themselves come out at −0.001.
     private const double RoundingOfMatrix = 0.005;
+
+    private static double Linear(byte encoded)
+    {
+        double value = encoded / 255.0;
+        return value <= 0.04045 ? value / 12.92 : Math.Pow((value + 0.055) / 1.055, 2.4);
+    }
 
     private static byte Encoded(double linear)
     {

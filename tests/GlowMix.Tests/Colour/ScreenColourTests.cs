@@ -42,4 +42,16 @@ public class ScreenColourTests
     [Fact]
     public void A_chromaticity_without_light_is_black() =>
         Assert.Equal(new ScreenColour(0, 0, 0, IsInGamut: false), ScreenColour.Of(default));
+
+    // IEC 61966-2-1:1999: half the light of full white is encoded as 188 (0.7354 of 255), a fifth as 124 (0.4845).
+    [Theory]
+    [InlineData(1, 255)]
+    [InlineData(0.5, 188)]
+    [InlineData(0.2, 124)]
+    [InlineData(0, 0)]
+    public void Half_the_light_is_more_than_half_the_number(double share, byte encoded)
+    {
+        var white = new ScreenColour(255, 255, 255, IsInGamut: true).Dimmed(share);
+        Assert.Equal(new ScreenColour(encoded, encoded, encoded, IsInGamut: true), white);
+    }
 }
