@@ -14,7 +14,11 @@ internal static class Cli
     {
         try
         {
-            int code = Invoke(Understood(args), surroundings, runner ?? new RecipeRunner());
+            int code = Invoke(
+                args is ["help"] ? ["--help"] : args,
+                surroundings,
+                runner ?? new RecipeRunner()
+            );
             surroundings.Out.Flush();
             return code;
         }
@@ -101,17 +105,10 @@ internal static class Cli
         root.Add(TuneCommand.Create(args, surroundings, runner));
         root.Add(MaterialsCommand.Create(surroundings, runner));
         root.Add(NewCommand.Create(args, surroundings, runner));
+        root.Add(HelpCommand.Create(root, surroundings));
+        root.Add(CompletionCommand.Create(root, surroundings));
         return root;
     }
-
-    // `glowmix help` and `glowmix help predict` are what many try first.
-    private static IReadOnlyList<string> Understood(IReadOnlyList<string> args) =>
-        args switch
-        {
-            ["help"] => ["--help"],
-            ["help", ..] => [.. args.Skip(1), "--help"],
-            _ => args,
-        };
 
     private static int Misunderstood(
         IReadOnlyList<string> args,

@@ -5,27 +5,26 @@ using GlowMix.Console;
 using var stop = new CancellationTokenSource();
 using var ended = new ManualResetEventSlim();
 int? signalled = null;
+Surroundings? surroundings = null;
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, c => End(c, ExitCode.Interrupted));
 using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, c => End(c, ExitCode.Terminated));
 
 using var output = Utf8(System.Console.OpenStandardOutput());
 using var error = Utf8(System.Console.OpenStandardError());
-int code = Cli.Run(
-    args,
-    new Surroundings
-    {
-        Out = output,
-        Error = error,
-        ReadLine = System.Console.ReadLine,
-        InputIsTerminal = !System.Console.IsInputRedirected,
-        Folder = Environment.CurrentDirectory,
-        Variable = Environment.GetEnvironmentVariable,
-        TerminalColumns = TerminalColumns(),
-        HasKeyboardAndScreen = !System.Console.IsInputRedirected && !System.Console.IsOutputRedirected,
-        ErrorIsTerminal = !System.Console.IsErrorRedirected,
-        Stop = stop.Token,
-    }
-);
+surroundings = new Surroundings
+{
+    Out = output,
+    Error = error,
+    ReadLine = System.Console.ReadLine,
+    InputIsTerminal = !System.Console.IsInputRedirected,
+    Folder = Environment.CurrentDirectory,
+    Variable = Environment.GetEnvironmentVariable,
+    TerminalColumns = TerminalColumns(),
+    HasKeyboardAndScreen = !System.Console.IsInputRedirected && !System.Console.IsOutputRedirected,
+    ErrorIsTerminal = !System.Console.IsErrorRedirected,
+    Stop = stop.Token,
+};
+int code = Cli.Run(args, surroundings);
 ended.Set();
 return signalled ?? code;
 
@@ -33,6 +32,10 @@ return signalled ?? code;
 void End(PosixSignalContext context, int withCode)
 {
     context.Cancel = true;
+    if (withCode == ExitCode.Interrupted && surroundings?.IsEndedByCtrlC == true)
+    {
+        withCode = ExitCode.Done;
+    }
     signalled = withCode;
     stop.Cancel();
     if (!ended.Wait(TimeSpan.FromMilliseconds(300)))

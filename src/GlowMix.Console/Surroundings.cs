@@ -42,6 +42,12 @@ internal sealed class Surroundings
     /// <summary>Whether a terminal shows <see cref="Error"/>: only there progress is told.</summary>
     public bool ErrorIsTerminal { get; init; }
 
+    /// <summary>Told each file of the user's before it is read, for those who watch them; may be null.</summary>
+    public Action<string>? Opened { get; set; }
+
+    /// <summary>Ctrl-C is the way to end what runs, and no failure.</summary>
+    public bool IsEndedByCtrlC { get; set; }
+
     /// <summary>Asks a long run to end.</summary>
     public CancellationToken Stop { get; init; }
 

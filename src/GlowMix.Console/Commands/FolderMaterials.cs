@@ -22,7 +22,13 @@ internal sealed class FolderMaterials(string folder, Surroundings surroundings) 
     public FileText? Find(MaterialKind kind, string name)
     {
         string path = Path.Combine(FolderOf(kind), name + Ending);
-        return File.Exists(surroundings.FullPath(path)) ? UserFile.Read(path, surroundings) : null;
+        if (File.Exists(surroundings.FullPath(path)))
+        {
+            return UserFile.Read(path, surroundings);
+        }
+        // One that is not there yet is watched too.
+        surroundings.Opened?.Invoke(path);
+        return null;
     }
 
     /// <inheritdoc/>

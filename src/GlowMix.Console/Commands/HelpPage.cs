@@ -21,7 +21,7 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
         sheet.Heading(Usage(command, isRoot));
         sheet.Paragraph(command.Description ?? "");
         sheet.Blank();
-        foreach (var child in command.Subcommands)
+        foreach (var child in command.Subcommands.Where(c => !c.Hidden))
         {
             Entry(sheet, child.Name, child.Description);
         }
@@ -69,7 +69,7 @@ internal sealed class HelpPage(Surroundings surroundings) : SynchronousCommandLi
             return "glowmix COMMAND …";
         }
         string usage = PathOf(command);
-        if (command.Subcommands.Count > 0)
+        if (command.Subcommands.Any(c => !c.Hidden))
         {
             return usage + " KIND …";
         }

@@ -20,6 +20,9 @@ internal interface IRecipeRunner
     /// <summary>The ladder of traps behind a pigment's sheet; null if the sheet's sample cannot be put together.</summary>
     LadderFitResult? LadderOf(Pigment pigment, FolderMaterials files);
 
+    /// <summary>Files of the user's have changed: what was read of them is read again when it is asked for.</summary>
+    void Forget() { }
+
     /// <summary>Who predicts recipes of a folder, for commands that ask more than once.</summary>
     Predictor PredictorFor(FolderMaterials files);
 }

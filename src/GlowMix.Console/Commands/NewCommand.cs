@@ -12,16 +12,6 @@ internal sealed class NewCommand
 {
     private const string Ending = ".yaml";
 
-    private static readonly Starter[] starters =
-    [
-        new RecipeStart(),
-        new PigmentStart(),
-        new ResinStart(),
-        new LedStart(),
-        new BoardStart(),
-        new LampStart(),
-    ];
-
     private readonly Surroundings surroundings;
     private readonly IRecipeRunner runner;
     private readonly Starter starter;
@@ -59,6 +49,9 @@ internal sealed class NewCommand
                     HelpName = field.HelpName,
                     Description = field.Description,
                 };
+            option.CompletionSources.Add(_ =>
+                WordsOf(field).Select(word => new System.CommandLine.Completions.CompletionItem(word))
+            );
             options[field.Name] = option;
             Command.Add(option);
         }
@@ -74,14 +67,15 @@ internal sealed class NewCommand
             "new",
             "A first recipe, or a material from its label; at a terminal by a few questions."
         );
-        foreach (var starter in starters)
+        // A hundred options are not made ready for those who do not ask.
+        foreach (var starter in args.Contains("new") ? Starters.All : [])
         {
             command.Add(new NewCommand(args, surroundings, runner, starter).Command);
         }
         command.SetAction(_ =>
         {
             surroundings.Complain(
-                $"new needs one of {string.Join(", ", starters.Select(s => s.Word))}, and a name: glowmix new recipe first.yaml"
+                $"new needs one of {string.Join(", ", Starters.All.Select(s => s.Word))}, and a name: glowmix new recipe first.yaml"
             );
             surroundings.Complain("Try 'glowmix new --help'.");
             return ExitCode.Usage;
@@ -116,6 +110,14 @@ internal sealed class NewCommand
         }
         return code;
     }
+
+    // Where nothing but a number or a text could stand nothing is offered; a file is one of the folder's.
+    private IEnumerable<string> WordsOf(StartField field) =>
+        [
+            .. field.Words,
+            .. field.OrWord is { } word ? [word] : Array.Empty<string>(),
+            .. field.Kind is { } kind ? new Shelf(new FolderMaterials("", surroundings)).Names(kind) : [],
+        ];
 
     private bool AnswersOf(ParseResult parsed, StartAnswers answers, Shelf shelf, out int code)
     {

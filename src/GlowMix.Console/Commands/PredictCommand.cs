@@ -38,6 +38,10 @@ internal sealed class PredictCommand
     {
         Description = "end with exit code 4 if a target of a recipe is missed",
     };
+    private readonly Option<bool> watch = new("--watch")
+    {
+        Description = "again at each save of the recipe or of a material of yours; Ctrl-C ends it",
+    };
     private readonly Argument<string[]> files;
     private readonly Surroundings surroundings;
     private readonly IRecipeRunner runner;
@@ -51,7 +55,7 @@ internal sealed class PredictCommand
         );
         files = FileArguments.Create(Command, args, "recipe files (YAML)");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, write, json, targets, ascii])
+        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, write, json, targets, watch, ascii])
         {
             Command.Add(option);
         }
@@ -61,6 +65,12 @@ internal sealed class PredictCommand
             if (result.GetValue(json) && (result.GetValue(full) || result.GetValue(plot)))
             {
                 result.AddError("--json prints every figure and nothing else; leave out --full and --plot");
+            }
+            if (result.GetValue(watch) && (result.GetValue(json) || result.GetValue(targets)))
+            {
+                result.AddError(
+                    "--watch is for people and has no end of its own; leave out --json and --targets"
+                );
             }
         });
         Command.SetAction(Run);
@@ -90,6 +100,13 @@ internal sealed class PredictCommand
             );
             return ExitCode.Content;
         }
+        return parsed.GetValue(watch)
+            ? new WatchLoop(surroundings, runner).Run(names, () => Once(names, folder, parsed))
+            : Once(names, folder, parsed);
+    }
+
+    private int Once(string[] names, string? folder, ParseResult parsed)
+    {
         int code = ExitCode.Done;
         int skipped = 0;
         var predictions = new List<Prediction>();

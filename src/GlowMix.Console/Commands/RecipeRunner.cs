@@ -30,6 +30,9 @@ internal sealed class RecipeRunner : IRecipeRunner
         PredictorFor(files).LadderOf(pigment).Fit;
 
     /// <inheritdoc/>
+    public void Forget() => ofFolder.Clear();
+
+    /// <inheritdoc/>
     public Predictor PredictorFor(FolderMaterials files)
     {
         if (!ofFolder.TryGetValue(files.Folder, out var predictor))

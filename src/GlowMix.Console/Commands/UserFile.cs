@@ -17,6 +17,7 @@ internal static class UserFile
                 new Problem("''", null, ProblemTexts.NotFound, Kind: ProblemKind.FileAccess)
             );
         }
+        surroundings.Opened?.Invoke(path);
         FileText file;
         try
         {

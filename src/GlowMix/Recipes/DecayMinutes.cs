@@ -10,6 +10,6 @@ public static class DecayMinutes
     public static ImmutableArray<double> All { get; } = [0.5, 1, 2, 5, 10, 20, 30, 60, 90, 120, 240, 480];
 
     /// <summary>All, for messages.</summary>
-    internal static string Listed { get; } =
+    public static string Listed { get; } =
         string.Join(", ", All.Select(m => m.ToString(CultureInfo.InvariantCulture)));
 }
