@@ -83,6 +83,20 @@ public sealed class ObserverWeights
         return DotProduct.Of(samples, stepsNm);
     }
 
+    /// <summary>
+    /// Standard deviation of a figure whose slopes in X, Y and Z are known, for independent noise of 1 in every sample.
+    /// </summary>
+    internal double DeviationOf(double perX, double perY, double perZ)
+    {
+        double squares = 0;
+        for (int i = 0; i < Count; i++)
+        {
+            double perSample = (perX * x[i]) + (perY * y[i]) + (perZ * z[i]);
+            squares += perSample * perSample;
+        }
+        return Math.Sqrt(squares);
+    }
+
     private static ObserverWeights OfModelGrid()
     {
         Span<double> wavelengthsNm = stackalloc double[WavelengthGrid.Count];

@@ -25,9 +25,21 @@ public sealed record SpectralReading
     /// <summary>Its colour means something: power, or counts known as corrected. Without, only ratios do.</summary>
     public bool IsColourTrustworthy => IsCorrected ?? Unit != SpectralUnit.Counts;
 
+    /// <summary>
+    /// Where neighbouring values stood at exactly the same top, before anything was taken off: full of light, or rounded.
+    /// </summary>
+    public ImmutableArray<WavelengthRange> FlatTops { get; init; } = [];
+
     /// <summary>What to know before trusting it, in the order in which it was found.</summary>
     public ImmutableArray<Warning> Warnings { get; init; } = [];
 
     /// <summary>How the file was understood.</summary>
     public required TableFindings Findings { get; init; }
+
+    /// <summary>The same with one more warning.</summary>
+    internal SpectralReading Warned(string code, string text) =>
+        this with
+        {
+            Warnings = Warnings.Add(new(code, "cct_k", text)),
+        };
 }

@@ -69,6 +69,7 @@ internal static class SpectrumBuilder
                 Spectrum = TabulatedSpectrum.From(nms, values),
                 Unit = unit.Unit,
                 IsCorrected = options.IsCorrected,
+                FlatTops = [.. FlatTopsOf(rows, nmPerUnit)],
                 Warnings = [.. warnings],
                 Findings = findings with
                 {
@@ -81,6 +82,29 @@ internal static class SpectrumBuilder
             null,
             []
         );
+    }
+
+    /// <summary>Three or more neighbours at the very top, or two at that of a converter.</summary>
+    private static IEnumerable<WavelengthRange> FlatTopsOf(List<ReadRow> rows, double nmPerUnit)
+    {
+        double top = rows.Max(r => r.Light);
+        int needed = top is 255 or 1023 or 4095 or 16383 or 65535 ? 2 : 3;
+        int start = 0;
+        while (start < rows.Count)
+        {
+            int end = start;
+            while (end < rows.Count && rows[end].Light == top)
+            {
+                end++;
+            }
+            if (end - start >= needed)
+            {
+                double first = rows[start].Along * nmPerUnit;
+                double last = rows[end - 1].Along * nmPerUnit;
+                yield return new(Math.Min(first, last), Math.Max(first, last));
+            }
+            start = Math.Max(end, start + 1);
+        }
     }
 
     private static (LightUnit Unit, bool IsGuessed) UnitOf(

@@ -13,14 +13,14 @@ public class UntidyIlluminantTests
 {
     private static readonly string[] InstrumentHeader =
     [
-        "Data from Subt2__11-25-14.txt Node",
+        "bench 3, reading no. 14",
         "",
-        "Date: Wed Nov 25 14:02:11 CET 2026",
-        "User: werkstatt",
-        "Integration Time (sec): 1.000000E-1",
-        "Scans to average: 10",
-        "Number of Pixels in Spectrum: 2048",
-        ">>>>>Begin Spectral Data<<<<<",
+        "taken: Wed Nov 25 14:02:11 CET 2026",
+        "by: werkstatt",
+        "exposure (s): 1.000000E-1",
+        "mean of: 10",
+        "pixels: 2048",
+        "~~~ rows follow ~~~",
     ];
 
     public static TheoryData<string, string> Cases()
