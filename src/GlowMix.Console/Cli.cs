@@ -101,6 +101,7 @@ internal static class Cli
         root.Add(MarkingsCommand.Create(args, surroundings, runner));
         root.Add(BalanceCommand.Create(args, surroundings, runner));
         root.Add(ReportCommand.Create(args, surroundings, runner));
+        root.Add(ReadingCommand.Create(args, surroundings, runner));
         root.Add(CheckCommand.Create(args, surroundings, runner));
         root.Add(TuneCommand.Create(args, surroundings, runner));
         root.Add(MaterialsCommand.Create(surroundings, runner));

@@ -10,12 +10,7 @@ internal static class UserFile
     {
         if (path.Length == 0)
         {
-            // As a path it would be the current folder.
-            return new(
-                "''",
-                "",
-                new Problem("''", null, ProblemTexts.NotFound, Kind: ProblemKind.FileAccess)
-            );
+            return new("''", "", NoName);
         }
         surroundings.Opened?.Invoke(path);
         FileText file;
@@ -34,4 +29,30 @@ internal static class UserFile
             Problem = file.Problem is null ? null : file.Problem with { File = path },
         };
     }
+
+    /// <summary>Reads the bytes of a file relative to the current folder.</summary>
+    public static FileBytes ReadBytes(string path, int longestBytes, Surroundings surroundings)
+    {
+        if (path.Length == 0)
+        {
+            return new("''", default, NoName);
+        }
+        FileBytes file;
+        try
+        {
+            file = DocumentFile.ReadBytes(surroundings.FullPath(path), longestBytes);
+        }
+        catch (ArgumentException)
+        {
+            file = DocumentFile.ReadBytes(path, longestBytes);
+        }
+        return file with
+        {
+            Name = path,
+            Problem = file.Problem is null ? null : file.Problem with { File = path },
+        };
+    }
+
+    // As a path an empty name would be the current folder.
+    private static Problem NoName => new("''", null, ProblemTexts.NotFound, Kind: ProblemKind.FileAccess);
 }

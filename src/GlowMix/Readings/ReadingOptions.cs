@@ -36,6 +36,9 @@ public sealed record ReadingOptions
     /// <summary>Unit of the light in a spectrum.</summary>
     public SpectralUnit? SpectralUnit { get; init; }
 
+    /// <summary>What makes W/(m² nm), mcd/m² or lx of the values, where a unit is told; else found or 1.</summary>
+    public double? LightFactor { get; init; }
+
     /// <summary>Unit of the times of a decay.</summary>
     public TimeUnit? TimeUnit { get; init; }
 

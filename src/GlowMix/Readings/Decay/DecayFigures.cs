@@ -106,11 +106,7 @@ public sealed record DecayFigures
         }
         int[] late = [.. Usable.TakeLast(LeastForLate)];
         return Slope(late).Exponent is > 0 and var exponent
-            ? (
-                Reading.Minutes[last]
-                    * Math.Pow(Reading.Values[last] / LimitMcdPerM2, 1 / exponent.Value),
-                true
-            )
+            ? (Reading.Minutes[last] * Math.Pow(Reading.Values[last] / LimitMcdPerM2, 1 / exponent), true)
             : (null, false);
     }
 

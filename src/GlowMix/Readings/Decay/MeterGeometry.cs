@@ -8,7 +8,8 @@ public sealed record MeterGeometry
 {
     private const double McdPerCd = 1000;
 
-    private MeterGeometry(string words, double luxPerCdPerM2) => (Words, LuxPerCdPerM2) = (words, luxPerCdPerM2);
+    private MeterGeometry(string words, double luxPerCdPerM2) =>
+        (Words, LuxPerCdPerM2) = (words, luxPerCdPerM2);
 
     /// <summary>In words: 'contact'.</summary>
     public string Words { get; }

@@ -190,7 +190,9 @@ internal sealed class DecayBuilder
         }
         if (options.DecayUnit is { } asked)
         {
-            return found?.Unit == asked ? found.Value : (asked, 1);
+            return found?.Unit == asked && options.LightFactor is null
+                ? found.Value
+                : (asked, options.LightFactor ?? 1);
         }
         if (found is null)
         {

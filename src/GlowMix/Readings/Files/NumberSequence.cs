@@ -26,9 +26,8 @@ internal readonly record struct NumberSequence
         Least = sorted.Length > 0 ? sorted[cut] : double.NaN;
         Most = sorted.Length > 0 ? sorted[^(1 + cut)] : double.NaN;
         IsConstant = sorted.Length > 0 && sorted[0] == sorted[^1];
-        Unevenness = UnevennessOf(numbers, IsDescending ? -1 : 1);
-        IsRunningNumber =
-            IsOrdered && Unevenness < 1e-9 && Math.Abs(StepOf(numbers)) == 1 && Least == Math.Floor(Least);
+        (double step, Unevenness) = StepsOf(numbers, IsDescending ? -1 : 1);
+        IsRunningNumber = IsOrdered && Unevenness < 1e-9 && step == 1 && Least == Math.Floor(Least);
     }
 
     /// <summary>They rise or fall throughout, but for a slip or two; equal neighbours count as neither.</summary>
@@ -55,9 +54,8 @@ internal readonly record struct NumberSequence
     /// <summary>Of a column.</summary>
     public static NumberSequence Of(double[] numbers) => new(numbers);
 
-    private static double StepOf(double[] numbers) => numbers.Length > 1 ? numbers[^1] - numbers[^2] : 0;
-
-    private static double UnevennessOf(double[] numbers, int sign)
+    // Mean of the steps that go the column's way, and their deviation over it; equal neighbours make none.
+    private static (double MeanStep, double Unevenness) StepsOf(double[] numbers, int sign)
     {
         double sum = 0;
         double squares = 0;
@@ -74,9 +72,9 @@ internal readonly record struct NumberSequence
         }
         if (steps == 0)
         {
-            return double.PositiveInfinity;
+            return (0, double.PositiveInfinity);
         }
         double mean = sum / steps;
-        return Math.Sqrt(Math.Max(0, (squares / steps) - (mean * mean))) / mean;
+        return (mean, Math.Sqrt(Math.Max(0, (squares / steps) - (mean * mean))) / mean);
     }
 }

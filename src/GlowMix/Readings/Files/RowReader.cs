@@ -36,7 +36,7 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
             : [choice.Along.Index, choice.Light.Index];
         int needed = used.Max() + 1;
         int last = EndOf(table.NumberRows[^1], needed);
-        for (int row = table.NumberRows[0]; row <= last && Problems.Count < MostProblems; row++)
+        for (int row = StartOf(table.NumberRows[0]); row <= last && Problems.Count < MostProblems; row++)
         {
             if (table.CellsOf(row) == 0)
             {
@@ -61,9 +61,55 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
         return rows;
     }
 
+    // A calibration often begins and ends in NaN; and a first number with a slip is no header.
+    private int StartOf(int first)
+    {
+        while (first > 0 && IsPartOfTable(first - 1) && options.Lines is null)
+        {
+            first--;
+        }
+        return first;
+    }
+
+    private bool IsPartOfTable(int row)
+    {
+        if (table.CellsOf(row) != table.Width)
+        {
+            return false;
+        }
+        bool isPlace = table.SortOf(row, choice.Along.Index) is CellSort.Number or CellSort.Clock;
+        string light = table.TextAt(row, choice.Light.Index);
+        string along = table.TextAt(row, choice.Along.Index);
+        return (isPlace && IsMissing(light))
+            || (
+                table.Format.Delimiter != ' '
+                && table.SortOf(row, choice.Light.Index) == CellSort.Number
+                && table.SortOf(row, choice.Along.Index) == CellSort.Text
+                && char.IsAsciiDigit(along[0])
+            );
+    }
+
+    private static bool IsMissing(string cell) =>
+        cell.Trim('+', '-', '(', ')', '#', '.').ToLowerInvariant()
+            is ""
+                or "nan"
+                or "na"
+                or "n/a"
+                or "inf"
+                or "infinity"
+                or "null"
+                or "none"
+                or "1.#qnan"
+                or "1.#inf"
+                or "1.#ind";
+
     // A last line that breaks off is part of the table, not of what stands below it.
     private int EndOf(int last, int needed)
     {
+        while (last + 1 < table.RowCount && IsPartOfTable(last + 1) && options.Lines is null)
+        {
+            last++;
+        }
         int next = last + 1;
         while (next < table.RowCount && table.CellsOf(next) == 0)
         {

@@ -117,21 +117,14 @@ internal static class SpectrumBuilder
         LightUnit? found = HeaderUnits.LightOf(choice.Light.Name) ?? FromHeader(table);
         if (options.SpectralUnit is { } asked)
         {
-            return found?.Unit == asked
-                ? (found, false)
-                : (
-                    new(
-                        asked switch
-                        {
-                            SpectralUnit.Counts => "counts",
-                            SpectralUnit.WPerM2Nm => "W/m²/nm",
-                            _ => "relative",
-                        },
-                        asked,
-                        1
-                    ),
-                    false
-                );
+            string word = asked switch
+            {
+                SpectralUnit.Counts => "counts",
+                SpectralUnit.WPerM2Nm => "W/m²/nm",
+                _ => "relative",
+            };
+            bool isFound = found?.Unit == asked && options.LightFactor is null;
+            return (isFound ? found! : new(word, asked, options.LightFactor ?? 1), false);
         }
         if (found is not null)
         {

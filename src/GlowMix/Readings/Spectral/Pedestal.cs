@@ -6,7 +6,8 @@ namespace GlowMix.Readings.Spectral;
 /// <summary>A level under the whole spectrum that is no light: dark left in, taken off twice, or noise cut to zero.</summary>
 internal static class Pedestal
 {
-    private const double FlatBelowNm = 400;
+    // A white LED may begin from 385 nm on; the longest of these that is flat counts.
+    private static readonly double[] FlatBelowNm = [400, 390, 380];
     private const double LeastOfPeak = 0.002;
     private const double MostOfPeak = 0.06;
     private const double LeastSpanNm = 10;
@@ -17,9 +18,21 @@ internal static class Pedestal
     /// </summary>
     public static Warning? Check(ReadingFigures figures)
     {
+        foreach (double belowNm in FlatBelowNm)
+        {
+            if (Check(figures, belowNm) is { } warning)
+            {
+                return warning;
+            }
+        }
+        return null;
+    }
+
+    private static Warning? Check(ReadingFigures figures, double belowNm)
+    {
         TabulatedSpectrum table = figures.Reading.Spectrum;
         double peak = Peak(figures.Visible);
-        int end = table.IndexAtOrAfter(FlatBelowNm);
+        int end = table.IndexAtOrAfter(belowNm);
         int first = table.IndexAtOrAfter(300);
         if (
             end - first < LeastSamples

@@ -37,6 +37,8 @@ public sealed record SpectrumComparison
     /// <summary>Light in lm of the reading over the other, at equal exposure; null where scaled.</summary>
     public double? FluxRatio { get; private init; }
 
+    private ImmutableArray<double> Smooth { get; init; }
+
     /// <summary>What each band holds over what it held, after scaling; null where it held none.</summary>
     public required ImmutableArray<(SpectralBand Band, double? Ratio)> Bands { get; init; }
 
@@ -49,10 +51,10 @@ public sealed record SpectrumComparison
             ? ColourDifference.UPrimeVPrime(a, b)
             : null;
 
-    /// <summary>Where the ratio is least.</summary>
+    /// <summary>Where the ratio, smoothed over 5 nm, is least.</summary>
     public (double Nm, double Ratio) Least => Extreme((value, least) => value < least);
 
-    /// <summary>Where the ratio is greatest.</summary>
+    /// <summary>Where it is greatest.</summary>
     public (double Nm, double Ratio) Most => Extreme((value, most) => value > most);
 
     /// <summary>Compares two readings.</summary>
@@ -100,14 +102,18 @@ public sealed record SpectrumComparison
             scale = others / own;
         }
         double least = LeastOfPeak * other.Max();
+        double[] smoothOwn = SpectrumShape.Smoothed(table);
+        double[] smoothOther = SpectrumShape.Smoothed(otherTable);
         var nm = new List<double>();
         var ratio = new List<double>();
+        var smooth = new List<double>();
         for (int i = 0; i < other.Length; i++)
         {
-            if (other[i] > least)
+            if (smoothOther[i] > least && other[i] > 0)
             {
                 nm.Add(table.WavelengthsNm[i]);
                 ratio.Add(scale * table.Values[i] / other[i]);
+                smooth.Add(scale * smoothOwn[i] / smoothOther[i]);
             }
         }
         if (nm.Count < 2)
@@ -121,6 +127,7 @@ public sealed record SpectrumComparison
                 scaledAtNm is null && against.Colour.LuminousFluxLm > 0
                     ? reading.Colour.LuminousFluxLm / against.Colour.LuminousFluxLm
                     : null,
+            Smooth = [.. smooth],
             Bands =
             [
                 .. SpectralBand.All.Select(b =>
@@ -143,8 +150,8 @@ public sealed record SpectrumComparison
         int at = 0;
         for (int i = 1; i < Ratio.Count; i++)
         {
-            at = isBeyond(Ratio.Values[i], Ratio.Values[at]) ? i : at;
+            at = isBeyond(Smooth[i], Smooth[at]) ? i : at;
         }
-        return (Ratio.WavelengthsNm[at], Ratio.Values[at]);
+        return (Ratio.WavelengthsNm[at], Smooth[at]);
     }
 }

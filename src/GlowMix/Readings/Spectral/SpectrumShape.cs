@@ -58,8 +58,8 @@ internal static class SpectrumShape
         return [.. peaks.OrderByDescending(p => p.ShareOfHighest)];
     }
 
-    // Mean over a few nm where samples are finer, so that noise makes no peaks; coarser tables stay as they are.
-    private static double[] Smoothed(TabulatedSpectrum table)
+    /// <summary>Mean over 5 nm where samples are finer, so that noise makes no peaks; coarser tables stay as they are.</summary>
+    public static double[] Smoothed(TabulatedSpectrum table)
     {
         var smooth = new double[table.Count];
         int first = 0;

@@ -1,0 +1,76 @@
+using GlowMix.Readings;
+
+namespace GlowMix.Tests.Readings.Files;
+
+public class DecayFileTests
+{
+    [Theory]
+    [InlineData("time (s);mcd/m²\n60;100\n120;50\n600;9\n", DecayUnit.McdPerM2, new[] { 1.0, 2, 10 })]
+    [InlineData("t [min]\tlux\n1\t10,5\n2\t5,2\n10\t0,9\n", DecayUnit.Lux, new[] { 1.0, 2, 10 })]
+    [InlineData(
+        "Zeit (min);Leuchtdichte (mcd/m²)\n10;0,9\n2;5,2\n1;10,5\n",
+        DecayUnit.McdPerM2,
+        new[] { 1.0, 2, 10 }
+    )]
+    [InlineData(
+        "elapsed;cd/m2\n0:01:00;0.1\n0:02:00;0.05\n1:00:30;0.002\n",
+        DecayUnit.McdPerM2,
+        new[] { 1.0, 2, 60.5 }
+    )]
+    [InlineData("hours;mcd/m2\n0.5;40\n1;20\n2;9\n", DecayUnit.McdPerM2, new[] { 30.0, 60, 120 })]
+    [InlineData(
+        "time;lux\n23:58:00;9\n23:59:00;8\n0:03:00;4\n0:08:00;2\n",
+        DecayUnit.Lux,
+        new[] { 0.0, 1, 5, 10 }
+    )]
+    public void Times_and_units_are_found(string text, DecayUnit unit, double[] minutes)
+    {
+        DecayReading reading = ReadText.Decay(text);
+        Assert.Equal(unit, reading.Unit);
+        Assert.Equal(minutes, reading.Minutes.ToArray(), (a, b) => Math.Abs(a - b) < 1e-9);
+    }
+
+    [Fact]
+    public void Candelas_become_millicandelas_and_the_display_step_with_them()
+    {
+        DecayReading reading = ReadText.Decay("s;cd/m2\n60;0.125\n120;0.05\n");
+        Assert.Equal([125, 50], reading.Values.ToArray());
+        Assert.Equal(1, reading.DisplayStep, 1e-12);
+    }
+
+    [Fact]
+    public void The_start_of_darkness_is_found_where_a_level_reading_falls()
+    {
+        DecayReading reading = ReadText.Decay(
+            "clock;lux\n20:14:00;521\n20:14:30;519\n20:15:00;520\n20:15:30;81\n20:16:00;42\n20:20:00;8\n"
+        );
+        Assert.Equal([-1, -0.5, 0, 0.5, 1, 5], reading.Minutes.ToArray(), (a, b) => Math.Abs(a - b) < 1e-9);
+        Assert.Contains(reading.Warnings, w => w.Code == "dark_start_guessed");
+        Assert.False(reading.IsUsable(0));
+        Assert.True(reading.IsUsable(3));
+        DecayReading told = ReadText.Decay(
+            "clock;lux\n20:15:30;81\n20:16:00;42\n20:20:00;8\n",
+            new() { DarkFromMinutes = (20 * 60) + 15 }
+        );
+        Assert.Equal(0.5, told.Minutes[0], 1e-9);
+    }
+
+    [Fact]
+    public void Few_steps_of_the_display_are_not_used()
+    {
+        DecayReading reading = ReadText.Decay("min;lux\n1;2.0\n2;1.1\n5;0.5\n10;0.4\n20;0.1\n");
+        Assert.Equal(0.1, reading.DisplayStep, 1e-12);
+        Assert.Equal([true, true, true, false, false], Enumerable.Range(0, 5).Select(reading.IsUsable));
+    }
+
+    [Fact]
+    public void A_file_without_words_is_a_guess_that_is_told()
+    {
+        DecayReading reading = ReadText.Decay("1\t100\n2\t51\n5\t19\n60\t1.2\n");
+        Assert.Equal(
+            ["kind_guessed", "time_unit_guessed", "unit_guessed"],
+            reading.Warnings.Select(w => w.Code)
+        );
+        Assert.Equal(DecayUnit.Relative, reading.Unit);
+    }
+}
