@@ -105,7 +105,8 @@ internal sealed class LightColumns(
     private static bool IsRunningIndex(TableColumn column) =>
         column.Sequence.IsRunningNumber
         && column.Numbers.Length > 3
-        && Math.Min(column.Numbers[0], column.Numbers[^1]) is 0 or 1;
+        // At either end; a number or two of a header may stand before it.
+        && (column.Numbers.Take(3).Any(n => n is 0 or 1) || column.Numbers.TakeLast(3).Any(n => n is 0 or 1));
 
     // A column that is another minus a third, row by row, is the net one whatever the header calls it.
     private static TableColumn? Difference(TableColumn[] rest)

@@ -6,6 +6,8 @@ namespace GlowMix.Tests.Readings.Decay;
 
 public class DecayFiguresTests
 {
+    private static readonly int[] Minutes = [1, 2, 5, 10, 20, 50];
+
     [Fact]
     public void One_lux_in_contact_is_318_mcd_per_m2() =>
         // E = π L for a Lambertian surface that covers the sensor.
@@ -46,9 +48,7 @@ public class DecayFiguresTests
     public void A_power_law_gives_its_exponent_and_its_end()
     {
         string rows = string.Concat(
-            new[] { 1, 2, 5, 10, 20, 50 }.Select(t =>
-                FormattableString.Invariant($"{t};{120 * Math.Pow(t, -1.1):R}\n")
-            )
+            Minutes.Select(t => FormattableString.Invariant($"{t};{120 * Math.Pow(t, -1.1):R}\n"))
         );
         DecayFigures figures = DecayFigures.Of(ReadText.Decay("min;mcd/m2\n" + rows));
         Assert.Equal(1.1, figures.Exponent!.Value, 1e-9);
