@@ -94,20 +94,35 @@ internal static class Cli
             }
         );
         root.SetAction(_ => StartPage.Print(surroundings));
-        root.Add(PredictCommand.Create(args, surroundings, runner));
-        root.Add(CompareCommand.Create(args, surroundings, runner));
-        root.Add(SweepCommand.Create(args, surroundings, runner));
-        root.Add(BatchCommand.Create(args, surroundings, runner));
-        root.Add(MarkingsCommand.Create(args, surroundings, runner));
-        root.Add(BalanceCommand.Create(args, surroundings, runner));
-        root.Add(ReportCommand.Create(args, surroundings, runner));
-        root.Add(ReadingCommand.Create(args, surroundings, runner));
-        root.Add(CheckCommand.Create(args, surroundings, runner));
-        root.Add(TuneCommand.Create(args, surroundings, runner));
-        root.Add(MaterialsCommand.Create(surroundings, runner));
-        root.Add(NewCommand.Create(args, surroundings, runner));
-        root.Add(HelpCommand.Create(root, surroundings));
-        root.Add(CompletionCommand.Create(root, surroundings));
+        // Only the command that is asked for is made: all of them together would cost more than some do their work in.
+        (string Name, Func<Command> Create)[] commands =
+        [
+            ("predict", () => PredictCommand.Create(args, surroundings, runner)),
+            ("compare", () => CompareCommand.Create(args, surroundings, runner)),
+            ("sweep", () => SweepCommand.Create(args, surroundings, runner)),
+            ("batch", () => BatchCommand.Create(args, surroundings, runner)),
+            ("markings", () => MarkingsCommand.Create(args, surroundings, runner)),
+            ("balance", () => BalanceCommand.Create(args, surroundings, runner)),
+            ("report", () => ReportCommand.Create(args, surroundings, runner)),
+            ("reading", () => ReadingCommand.Create(args, surroundings, runner)),
+            ("check", () => CheckCommand.Create(args, surroundings, runner)),
+            ("tune", () => TuneCommand.Create(args, surroundings, runner)),
+            ("materials", () => MaterialsCommand.Create(surroundings, runner)),
+            ("new", () => NewCommand.Create(args, surroundings, runner)),
+        ];
+        bool isOne = args.Count > 0 && Array.Exists(commands, c => c.Name == args[0]);
+        foreach (var (name, create) in commands)
+        {
+            if (!isOne || name == args[0])
+            {
+                root.Add(create());
+            }
+        }
+        if (!isOne)
+        {
+            root.Add(HelpCommand.Create(root, surroundings));
+            root.Add(CompletionCommand.Create(root, surroundings));
+        }
         return root;
     }
 

@@ -41,6 +41,32 @@ public sealed class CliTests : IDisposable
     }
 
     [Fact]
+    public void Every_command_that_help_names_is_known_by_that_name()
+    {
+        line.Run("--help");
+        string[] names =
+        [
+            .. line
+                .OutLines.TakeWhile(l => !l.StartsWith("Exit codes", StringComparison.Ordinal))
+                .Where(l =>
+                    l.Length > 2
+                    && l.StartsWith("  ", StringComparison.Ordinal)
+                    && char.IsAsciiLetterLower(l[2])
+                )
+                .Select(l => l.Split(' ', StringSplitOptions.RemoveEmptyEntries)[0]),
+        ];
+        Assert.Contains("predict", names);
+        foreach (string name in names)
+        {
+            Assert.StartsWith(
+                $"glowmix {name}",
+                Output(ExitCode.Done, name, "--help"),
+                StringComparison.Ordinal
+            );
+        }
+    }
+
+    [Fact]
     public void Version_is_one_line() =>
         Assert.Matches(@"^glowmix \d+\.\d+\.\d+\n$", Output(ExitCode.Done, "--version"));
 

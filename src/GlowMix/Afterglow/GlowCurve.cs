@@ -16,10 +16,15 @@ public sealed class GlowCurve
         double[] trapped = trappedMcdSM2;
         foreach (DarkSchedule.Stretch stretch in darkness.Stretches)
         {
-            double[] ratesPerS = [.. Enumerable.Range(0, trapped.Length).Select(stretch.Rates.EmptyingPerS)];
+            var ratesPerS = new double[trapped.Length];
+            var left = new double[trapped.Length];
+            for (int k = 0; k < trapped.Length; k++)
+            {
+                ratesPerS[k] = stretch.Rates.EmptyingPerS(k);
+                left[k] = trapped[k] * Math.Exp(-ratesPerS[k] * (stretch.EndS - stretch.StartS));
+            }
             built.Add(new(stretch.StartS, stretch.EndS, ratesPerS, trapped));
-            double seconds = stretch.EndS - stretch.StartS;
-            trapped = [.. trapped.Select((amount, k) => amount * Math.Exp(-ratesPerS[k] * seconds))];
+            trapped = left;
         }
         stretches = built.DrainToImmutable();
     }

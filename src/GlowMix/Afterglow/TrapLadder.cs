@@ -30,7 +30,12 @@ public sealed class TrapLadder
         Demand.Within(trappingEfficiencyAt20C, 0, 1, nameof(trappingEfficiencyAt20C), "");
         ArgumentNullException.ThrowIfNull(constants);
         this.trapsPerMm3 = trapsPerMm3.ToArray();
-        CapacityPerMm3 = Demand.Positive(this.trapsPerMm3.Sum(), nameof(trapsPerMm3), "per mm³ in sum");
+        double all = 0;
+        foreach (double traps in trapsPerMm3)
+        {
+            all += traps;
+        }
+        CapacityPerMm3 = Demand.Positive(all, nameof(trapsPerMm3), "per mm³ in sum");
         TrappingEfficiencyAt20C = trappingEfficiencyAt20C;
         Constants = constants;
     }

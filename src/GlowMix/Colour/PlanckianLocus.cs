@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace GlowMix.Colour;
 
 /// <summary>The colours of black bodies in the CIE 1960 diagram, for the CIE 1931 observer at 1 nm.</summary>
@@ -156,8 +154,6 @@ public static class PlanckianLocus
     }
 
     /// <summary>The exact sums with their first and second derivative in ln T.</summary>
-    // Compiled for the machine at once: the sums of the table are a third of the time in code compiled ahead for any.
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static Node NodeAt(double temperatureK)
     {
         ReadOnlySpan<double> nm = StandardObserver.XBar.WavelengthsNm;

@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using System.Collections.ObjectModel;
 using GlowMix.Spectra;
 
 namespace GlowMix.Colour;
@@ -10,7 +10,9 @@ namespace GlowMix.Colour;
 /// </remarks>
 public static class StandardIlluminants
 {
-    private static readonly FrozenDictionary<string, string> FileOf = Files().ToFrozenDictionary();
+    private static readonly ReadOnlyDictionary<string, string> FileOf = new Dictionary<string, string>(
+        Files()
+    ).AsReadOnly();
 
     /// <summary>Names: a, d50, d55, d65, d75, fl1 to fl12, led_b1 to led_b5, led_bh1, led_rgb1, led_v1, led_v2.</summary>
     public static IReadOnlyCollection<string> Names => FileOf.Keys;
