@@ -19,6 +19,7 @@ internal static class BalanceJson
             json.WriteNumberOrNull("white_cct_k", answer.WhiteCctK);
             json.WriteNumber("glow_at_minutes", answer.GlowAtMinutes);
             json.WriteNumber("designs_tried", answer.TriedCount);
+            json.WriteNumber("designs_settled", answer.SettledCount);
             json.WriteNumber("designs_of_grid", answer.GridCount);
             json.WriteNumber("designs_of_grid_that_meet_targets", answer.GridFeasibleCount);
             WriteOffers(json, answer.Choices);

@@ -42,11 +42,14 @@ internal sealed class BalanceSheet(BalanceAnswer answer, string title, Sheet she
     private string Searched()
     {
         string met =
-            answer.Targets.IsEmpty ? "The recipe has no targets, so every one counts."
+            answer.GridCount == 0 ? ""
+            : answer.Targets.IsEmpty ? "The recipe has no targets, so every one counts."
             : answer.GridFeasibleCount == 0 ? "None of an even grid of them meets every target."
             : $"Of an even grid of {answer.GridCount}, {answer.GridFeasibleCount} "
                 + $"({Digits.Percent(100.0 * answer.GridFeasibleCount / answer.GridCount)}) meet every target.";
-        return $"Tried {answer.TriedCount} designs of {string.Join("; ", answer.Choices.Select(BalanceWords.Offer))}. {met}";
+        string offers = string.Join("; ", answer.Choices.Select(BalanceWords.Offer));
+        return $"Tried {answer.TriedCount} designs of {offers}; {answer.SettledCount} of them with what settles, as all that "
+            + $"follows. {met}";
     }
 
     private void Recommend(BalanceDesign best)

@@ -77,24 +77,23 @@ public sealed class Balance
         CancellationToken stop = default
     )
     {
-        var bench = new DesignBench(predictor, space, goal, cores ?? Environment.ProcessorCount);
+        int all = cores ?? Environment.ProcessorCount;
         int before = 0;
-        var search = new BalanceSearch(
+        var passes = new BalancePasses(
             space,
-            designs =>
+            (designs, isSettled, until) =>
             {
                 int begun = before;
                 before += designs.Count;
-                return bench.Solve(
+                return new DesignBench(predictor, space, goal, all, isSettled).Solve(
                     designs,
                     count => done?.Invoke(begun + count, begun + designs.Count),
-                    stop
+                    until
                 );
             }
         );
-        search.Try([.. space.CoarseDesigns]);
-        search.Refine();
-        return AnswerOf(search);
+        passes.Run(stop);
+        return AnswerOf(passes);
     }
 
     /// <summary>The recipe with a design's choices, comments kept.</summary>
@@ -104,9 +103,10 @@ public sealed class Balance
         return With(design.Choices);
     }
 
-    private BalanceAnswer AnswerOf(BalanceSearch search)
+    private BalanceAnswer AnswerOf(BalancePasses passes)
     {
-        DesignResult[] grid = [.. space.CoarseDesigns.Select(search.Of).OfType<DesignResult>()];
+        var search = passes.Settled;
+        DesignResult[] even = [.. passes.Grid.CoarseDesigns.Select(search.Of).OfType<DesignResult>()];
         var front = Front.Thinned(Front.Of(search.Tried.Where(r => r.IsFeasible)), MostOfFront);
         var best = Front.Compromise(front);
         var told = front.Select(DesignOf).ToImmutableArray();
@@ -138,10 +138,11 @@ public sealed class Balance
             Targets = recipe.Recipe!.Targets,
             WhiteCctK = goal.WhiteCctK,
             GlowAtMinutes = goal.GlowAtMinutes,
-            TriedCount = search.TriedCount,
-            GridCount = grid.Length,
-            GridFeasibleCount = grid.Count(r => r.IsFeasible),
-            Map = MapOfDesigns.Of(space, search),
+            TriedCount = passes.Spread.Tried.Concat(search.Tried).Select(r => r.Design).Distinct().Count(),
+            SettledCount = search.TriedCount,
+            GridCount = even.Length,
+            GridFeasibleCount = even.Count(r => r.IsFeasible),
+            Map = passes.IsComplete ? MapOfDesigns.Of(passes.Grid, search) : null,
             Front = told,
             Recommended = recommended,
             HeldBy = best is null ? [] : LimitsOf(best, new FrontScale(front).FromIdeal, search),
@@ -151,29 +152,20 @@ public sealed class Balance
             RunCount = runs,
             Relaxations = relaxations,
             Nearest = nearest is null ? null : DesignOf(nearest),
-            IsComplete = search.IsComplete,
+            IsComplete = passes.IsComplete,
         };
     }
 
     private BalanceDesign DesignOf(DesignResult result)
     {
         var choices = space.ChoicesOf(result.Design);
-        var settled = Settled(result.Design);
         return new(
             choices,
-            double.IsFinite(settled.OffWhite) ? settled.OffWhite : null,
-            settled.GlowMcdPerM2,
+            double.IsFinite(result.OffWhite) ? result.OffWhite : null,
+            result.GlowMcdPerM2,
             new Forecaster(predictor).Bounded(With(choices)).Prediction
                 ?? throw new InvalidOperationException("A design that was tried before is refused.")
         );
-    }
-
-    /// <summary>A design that was found with its grains evenly spread, solved again as they settle.</summary>
-    private DesignResult Settled(Design design)
-    {
-        var piece = predictor.Check(With(space.ChoicesOf(design))).Piece!;
-        var run = predictor.Foretell(piece, bounded: false).Runs[0];
-        return goal.Judge(design, predictor.FiguresFor(run, goal.TargetFigures), run.RaMeaningful);
     }
 
     private ImmutableArray<BalanceLimit> LimitsOf(
@@ -206,7 +198,7 @@ public sealed class Balance
                 .ThenBy(r => r.Target)
                 .Select(r => new BalanceRelaxation(
                     recipe.Recipe!.Targets[r.Target],
-                    (Settled(r.Best!.Design).Values[r.Target] ?? r.Best.Values[r.Target])!.Value,
+                    r.Best!.Values[r.Target]!.Value,
                     space.ChoicesOf(r.Best.Design)
                 )),
         ];

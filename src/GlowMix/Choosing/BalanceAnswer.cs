@@ -21,6 +21,12 @@ public sealed record BalanceAnswer
     /// <summary>Designs tried.</summary>
     public required int TriedCount { get; init; }
 
+    /// <summary>
+    /// How many of them with their grains settled, as everything that follows is; the others, evenly spread, only showed where to
+    /// look.
+    /// </summary>
+    public required int SettledCount { get; init; }
+
     /// <summary>Designs of the even grid, the part of those tried that shares can be taken from.</summary>
     public required int GridCount { get; init; }
 

@@ -75,7 +75,7 @@ internal static class BalanceRecipes
                 at_most: 0.02
               - figure: afterglow.luminance_mcd_m2
                 at_minutes: 60
-                at_least: 40
+                at_least: 60
             balance:
               choices:
                 - key: loading_percent
@@ -103,9 +103,10 @@ internal static class BalanceRecipes
         RecipeDocument recipe,
         SearchSpace space,
         IReadOnlyList<Design> designs,
+        bool isSettled = false,
         int cores = 2
     ) =>
-        new DesignBench(TestRecipe.Predictor, space, new BalanceGoal(recipe.Recipe!), cores).Solve(
+        new DesignBench(TestRecipe.Predictor, space, new BalanceGoal(recipe.Recipe!), cores, isSettled).Solve(
             designs,
             _ => { },
             TestContext.Current.CancellationToken

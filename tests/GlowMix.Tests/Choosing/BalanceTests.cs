@@ -52,6 +52,35 @@ public sealed class BalanceTests
     }
 
     [Fact]
+    public void One_core_and_two_put_forward_the_same_to_the_last_bit()
+    {
+        var one = Prepared(BalanceRecipes.LoadingAndDepth)
+            .Run(cores: 1, stop: TestContext.Current.CancellationToken);
+        var two = Prepared(BalanceRecipes.LoadingAndDepth)
+            .Run(cores: 2, stop: TestContext.Current.CancellationToken);
+        Assert.Equal((one.TriedCount, one.SettledCount), (two.TriedCount, two.SettledCount));
+        Assert.Equal(one.Front.Select(Numbers), two.Front.Select(Numbers));
+        Assert.Equal(Numbers(one.Recommended!), Numbers(two.Recommended!));
+
+        static string Numbers(BalanceDesign d) =>
+            $"{string.Join(' ', d.Choices)} {d.OffWhite:R} {d.GlowMcdPerM2:R}";
+    }
+
+    [Fact]
+    public void Grains_that_settle_can_meet_what_they_could_not_evenly_spread()
+    {
+        // Less of the blue meets a bed between the packages: whiter, where evenly spread all is too green.
+        var recipe = BalanceRecipes.LoadingAndDepth.With("targets.2.at_least", 40);
+        var space = BalanceRecipes.SpaceOf(recipe, steps: 3);
+        Assert.DoesNotContain(
+            BalanceRecipes.Solve(recipe, space, [.. space.CoarseDesigns]),
+            r => r.IsFeasible
+        );
+        var best = AnswerOf(recipe).Recommended!;
+        Assert.All(best.Prediction.Targets, t => Assert.True(t.Margin >= 0));
+    }
+
+    [Fact]
     public void White_and_glow_are_those_of_the_prediction()
     {
         var answer = grainsAndLoading.Value;
@@ -199,7 +228,12 @@ public sealed class BalanceTests
                 stop.Token
             );
         Assert.False(answer.IsComplete);
-        Assert.InRange(answer.TriedCount, 1, answer.GridCount);
+        Assert.Null(answer.Map);
+        Assert.InRange(answer.SettledCount, 1, answer.TriedCount);
+        Assert.All(
+            answer.Front,
+            design => Assert.All(design.Prediction.Targets, t => Assert.True(t.Margin >= 0))
+        );
     }
 
     private static Balance Prepared(RecipeDocument recipe)

@@ -43,9 +43,9 @@ internal sealed class BalanceSearch
     }
 
     /// <summary>Halves the steps until they are as fine as the axes have them.</summary>
-    /// <param name="stride">The steps so far.</param>
-    public void Refine(int stride = SearchAxis.Stride)
+    public void Refine()
     {
+        int stride = space.Stride;
         while (IsComplete && stride > 1 && !space.Axes.IsEmpty)
         {
             stride = (stride + 1) / 2;
@@ -97,7 +97,8 @@ internal sealed class BalanceSearch
         }
     }
 
-    private IEnumerable<DesignResult> Centres()
+    /// <summary>What is worth a closer look: the front where targets can be met, else what misses them least.</summary>
+    public IEnumerable<DesignResult> Centres()
     {
         var front = Front.Of(found.Values.Where(r => r.IsFeasible));
         return front.IsEmpty ? Nearest() : Front.Thinned(front, MostCentres);

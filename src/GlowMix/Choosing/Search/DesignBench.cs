@@ -1,11 +1,12 @@
 using GlowMix.Optics.Pour;
+using GlowMix.Pieces;
 using GlowMix.Predictions;
 
 namespace GlowMix.Choosing.Search;
 
 /// <summary>
-/// Predicts designs by the thousand: one run each, the layers homogeneous, no bands. What does not change is worked out once:
-/// sheets, ladders and materials for all, grains for a pigment and size, diffusing modes for all depths of a mix.
+/// Predicts designs by the thousand: one run each, no bands. What does not change is worked out once: sheets, ladders and
+/// materials for all, grains for a pigment and size; with grains evenly spread also the diffusing modes for all depths of a mix.
 /// </summary>
 internal sealed class DesignBench
 {
@@ -16,15 +17,23 @@ internal sealed class DesignBench
     private readonly SearchSpace space;
     private readonly BalanceGoal goal;
     private readonly int cores;
+    private readonly bool isSettled;
     private readonly bool[] isDepth;
 
     /// <param name="predictor">Who predicts.</param>
     /// <param name="space">Where the designs are from.</param>
     /// <param name="goal">What they are judged by.</param>
     /// <param name="cores">How many to use; the results are the same.</param>
-    public DesignBench(Predictor predictor, SearchSpace space, BalanceGoal goal, int cores)
+    /// <param name="isSettled">False takes grains as evenly spread, which is some times quicker.</param>
+    public DesignBench(Predictor predictor, SearchSpace space, BalanceGoal goal, int cores, bool isSettled)
     {
-        (this.predictor, this.space, this.goal, this.cores) = (predictor, space, goal, cores);
+        (this.predictor, this.space, this.goal, this.cores, this.isSettled) = (
+            predictor,
+            space,
+            goal,
+            cores,
+            isSettled
+        );
         isDepth = [.. space.Axes.Select(a => a.KeyPath.EndsWith(".depth_mm", StringComparison.Ordinal))];
     }
 
@@ -41,7 +50,8 @@ internal sealed class DesignBench
             .. Enumerable
                 .Range(0, designs.Count)
                 .GroupBy(i => MixOf(designs[i]))
-                .SelectMany(mix => mix.Chunk(MostTogether)),
+                // Grains that fall make another mix of every slice at every depth.
+                .SelectMany(mix => mix.Chunk(isSettled ? 1 : MostTogether)),
         ];
         int begun = 0;
         int count = 0;
@@ -52,7 +62,7 @@ internal sealed class DesignBench
             {
                 break;
             }
-            predictor.Prepare(space.PieceOf(designs[group[0]]));
+            predictor.Prepare(PieceOf(designs[group[0]]));
         }
         Parallel.For(
             0,
@@ -76,7 +86,7 @@ internal sealed class DesignBench
 
     private void SolveTogether(IReadOnlyList<Design> designs, int[] group, DesignResult?[] results)
     {
-        var pieces = group.Select(i => space.PieceOf(designs[i])).ToArray();
+        var pieces = group.Select(i => PieceOf(designs[i])).ToArray();
         var pours = PourOptics.OfDepths([.. pieces.Select(predictor.StackOf)]);
         for (int k = 0; k < group.Length; k++)
         {
@@ -88,6 +98,8 @@ internal sealed class DesignBench
             );
         }
     }
+
+    private Piece PieceOf(Design design) => space.PieceOf(design, isSettled);
 
     /// <summary>A design without its depths.</summary>
     private Design MixOf(Design design) =>

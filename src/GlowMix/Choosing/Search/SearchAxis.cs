@@ -58,6 +58,19 @@ internal sealed class SearchAxis
         return new(keyPath, values.ToImmutable(), indices.ToImmutable());
     }
 
+    /// <summary>The same fine row with so much fewer coarse values: every second, third …, and both ends.</summary>
+    public SearchAxis WithEvery(int coarseSteps) =>
+        new(
+            KeyPath,
+            Values,
+            [
+                .. CoarseIndices.Where(
+                    (_, i) => i % coarseSteps == 0 && i + coarseSteps < CoarseIndices.Length
+                ),
+                CoarseIndices[^1],
+            ]
+        );
+
     private static double RoundNear(double step)
     {
         double power = Math.Pow(10, Math.Floor(Math.Log10(step)));

@@ -29,10 +29,36 @@ internal sealed record SearchSpace(
                 Combinations([.. Axes.Select(a => a.CoarseIndices)]).Select(s => new Design(v, s))
             );
 
-    /// <summary>The piece of a design, its grains evenly spread: what a search can afford.</summary>
-    public Piece PieceOf(Design design)
+    /// <summary>Fine steps between two values of the coarse grid.</summary>
+    public int Stride { get; private init; } = SearchAxis.Stride;
+
+    /// <summary>The same designs with a coarse grid of no more than so many, if leaving out values of ranges can do that.</summary>
+    public SearchSpace Thinned(int mostDesigns)
     {
-        var piece = Variants[design.Variant].Piece with { IsSettled = false };
+        int longest = Axes.Select(a => a.CoarseIndices.Length).DefaultIfEmpty(1).Max();
+        for (int every = 1; ; every++)
+        {
+            var thin = this with
+            {
+                Axes = [.. Axes.Select(a => a.WithEvery(every))],
+                Stride = every * Stride,
+            };
+            if (thin.CoarseCount <= mostDesigns || every >= longest)
+            {
+                return thin;
+            }
+        }
+    }
+
+    private double CoarseCount =>
+        Axes.Aggregate((double)Variants.Length, (product, axis) => product * axis.CoarseIndices.Length);
+
+    /// <summary>The piece of a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="isSettled">False takes its grains as evenly spread: what a search of many thousands can afford.</param>
+    public Piece PieceOf(Design design, bool isSettled)
+    {
+        var piece = Variants[design.Variant].Piece with { IsSettled = isSettled };
         for (int a = 0; a < Axes.Length; a++)
         {
             piece = piece.With(Axes[a].KeyPath, Axes[a].Values[design.Steps[a]]);

@@ -60,7 +60,11 @@ public sealed class DesignBenchTests
         var pours = designs
             .GroupBy(d => (d.Variant, Mix: d.Steps[2] + (100 * d.Steps[5])))
             .SelectMany(g =>
-                g.Zip(PourOptics.OfDepths([.. g.Select(d => predictor.StackOf(space.PieceOf(d)))]))
+                g.Zip(
+                    PourOptics.OfDepths([
+                        .. g.Select(d => predictor.StackOf(space.PieceOf(d, isSettled: false))),
+                    ])
+                )
             )
             .ToDictionary(p => p.First, p => p.Second);
         Assert.Equal(4, pours.Count);
@@ -68,7 +72,7 @@ public sealed class DesignBenchTests
         {
             var changed = space.ChoicesOf(design).Aggregate(everyKey, (r, c) => r.With(c.Key, c.Value));
             var piece = predictor.Check(changed).Piece! with { IsSettled = false };
-            var turned = space.PieceOf(design);
+            var turned = space.PieceOf(design, isSettled: false);
             Assert.Equal(piece.Layers, turned.Layers);
             Assert.Equal(piece.DriveMa, turned.DriveMa);
             var expected = predictor.LikelyRun(piece, PourOptics.Of(predictor.StackOf(piece))).Figures;

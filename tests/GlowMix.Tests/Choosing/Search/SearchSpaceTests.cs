@@ -60,8 +60,8 @@ public sealed class SearchSpaceTests
             ],
             space.Variants.Select(v => string.Join(' ', v.Values))
         );
-        Assert.Equal(20, space.PieceOf(new(4, [])).Layers[0].GrainMedianUm);
-        Assert.Equal("black-mask", space.PieceOf(new(4, [])).Board.Name);
+        Assert.Equal(20, space.PieceOf(new(4, []), isSettled: true).Layers[0].GrainMedianUm);
+        Assert.Equal("black-mask", space.PieceOf(new(4, []), isSettled: true).Board.Name);
     }
 
     [Theory]
