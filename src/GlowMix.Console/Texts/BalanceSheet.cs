@@ -48,8 +48,11 @@ internal sealed class BalanceSheet(BalanceAnswer answer, string title, Sheet she
             : $"Of an even grid of {answer.GridCount}, {answer.GridFeasibleCount} "
                 + $"({Digits.Percent(100.0 * answer.GridFeasibleCount / answer.GridCount)}) meet every target.";
         string offers = string.Join("; ", answer.Choices.Select(BalanceWords.Offer));
-        return $"Tried {answer.TriedCount} designs of {offers}; {answer.SettledCount} of them with what settles, as all that "
-            + $"follows. {met}";
+        string ofWhich =
+            answer.SettledCount < answer.TriedCount
+                ? $" All that follows is of the {answer.SettledCount} that were solved with their grains settled."
+                : "";
+        return $"Tried {answer.TriedCount} designs of {offers}.{ofWhich} {met}".TrimEnd();
     }
 
     private void Recommend(BalanceDesign best)

@@ -181,5 +181,12 @@ internal sealed class PourGrid
     {
         /// <summary>Fine cells.</summary>
         public int CellCount => Math.Max(0, EdgesMm.Length - 1);
+
+        /// <summary>Whether light meets the same in both: one layer of the same mix, as deep, in the same cells.</summary>
+        public bool IsLike(Part other) =>
+            Layer == other.Layer
+            && DepthMm == other.DepthMm
+            && OverPackages == other.OverPackages
+            && EdgesMm.AsSpan().SequenceEqual(other.EdgesMm);
     }
 }

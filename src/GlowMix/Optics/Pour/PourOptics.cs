@@ -1,4 +1,3 @@
-using GlowMix.Optics.Slab;
 using GlowMix.Spectra;
 
 namespace GlowMix.Optics.Pour;
@@ -90,7 +89,8 @@ public sealed class PourOptics
 
     /// <summary>
     /// Solves pours of the same layers at other depths. Diffusing modes do not depend on depth: they are worked out once for all
-    /// of them, and every pour comes out as if it had been solved alone.
+    /// of them, layers that keep their depth from one pour to the next once for both, and every pour comes out as if it had been
+    /// solved alone.
     /// </summary>
     /// <param name="stacks">At least one; the same resin, and layer for layer the same mix.</param>
     /// <param name="withGlow">False leaves out what only pigment's own light needs.</param>
@@ -107,7 +107,7 @@ public sealed class PourOptics
             throw new ArgumentException("Needed: pours that differ in depths alone.", nameof(stacks));
         }
         var pours = stacks.Select(s => new PourOptics(s, new PourGrid(s, fineness))).ToArray();
-        var bench = new Bench(pours);
+        var bench = new PourBench(pours);
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
             bench.SolveAt(i, withGlow);
@@ -125,201 +125,7 @@ public sealed class PourOptics
             );
 
     /// <summary>Re-absorption is smooth in wavelength: every second sample carries it, where anything emits.</summary>
-    private bool GlowsAt(int wavelength) =>
+    internal bool GlowsAt(int wavelength) =>
         wavelength % 2 == 0
         && Stack.Layers.Any(l => l.HasPigment && l.EmissionPerNm![wavelength] * WavelengthGrid.StepNm > 1e-4);
-
-    /// <summary>Work space for one pass over the wavelengths.</summary>
-    private sealed class Bench
-    {
-        private readonly PourOptics[] pours;
-        private readonly LayerModes[] modes;
-        private readonly StackTransfer transfer;
-        private readonly StackTransfer between;
-        private readonly CellWeights[] weights;
-        private readonly LayerLight[] light;
-
-        // The pour on the bench.
-        private PourOptics optics;
-
-        public Bench(PourOptics[] pours)
-        {
-            this.pours = pours;
-            optics = pours[0];
-            int nodes = optics.Stack.Resin.StreamsAt(0).Count;
-            int mostParts = pours.Max(p => p.grid.Parts.Count);
-            int mostCells = pours.Max(p => p.grid.Parts.Max(part => part.CellCount));
-            modes = [.. optics.Stack.Layers.Select(_ => new LayerModes(nodes))];
-            transfer = new StackTransfer(nodes);
-            between = new StackTransfer(nodes);
-            weights = [.. Enumerable.Range(0, mostParts).Select(_ => new CellWeights(nodes, mostCells))];
-            light = [.. Enumerable.Range(0, mostParts).Select(_ => new LayerLight(nodes))];
-        }
-
-        public void SolveAt(int wavelength, bool withGlow)
-        {
-            var streams = optics.Stack.Resin.StreamsAt(wavelength);
-            for (int i = 0; i < modes.Length; i++)
-            {
-                modes[i].Solve(MediumOf(optics.Stack, i, wavelength), streams);
-            }
-            foreach (var pour in pours)
-            {
-                optics = pour;
-                SolvePour(wavelength, streams, withGlow && pour.GlowsAt(wavelength));
-            }
-        }
-
-        private void SolvePour(int wavelength, StreamQuadrature streams, bool withGlow)
-        {
-            var parts = optics.grid.Parts;
-            transfer.Begin(streams);
-            foreach (var part in parts)
-            {
-                transfer.Add(modes[part.Layer], part.DepthMm);
-            }
-            transfer.Join();
-            for (int i = 0; i < parts.Count; i++)
-            {
-                if (parts[i].CellCount > 0)
-                {
-                    weights[i].Prepare(transfer.Layer(i), parts[i].EdgesMm);
-                }
-            }
-            Record(optics.Sky, wavelength, transfer.SolveSky(light));
-            Record(optics.WholeFloor, wavelength, transfer.SolveFloor(light));
-            if (withGlow)
-            {
-                optics.GroupFluence[wavelength] = SolveGroups();
-            }
-
-            if (optics.OverPackages is { } over)
-            {
-                int first = optics.grid.FirstOverPackages;
-                Record(over, wavelength, transfer.SolveFloor(light, first), first);
-            }
-            if (optics.DownBetween is { } down)
-            {
-                SolveBetween(down, optics.UpBetween!, wavelength, streams);
-            }
-        }
-
-        private void SolveBetween(
-            SourceResponse down,
-            SourceResponse up,
-            int wavelength,
-            StreamQuadrature streams
-        )
-        {
-            int count = optics.grid.FirstOverPackages;
-            between.Begin(streams);
-            foreach (var part in optics.grid.Parts.Take(count))
-            {
-                between.Add(modes[part.Layer], part.DepthMm);
-            }
-            between.Join(openTop: true);
-            Record(down, wavelength, between.SolveDown(light), endPart: count);
-            Record(up, wavelength, between.SolveFloor(light), endPart: count);
-        }
-
-        /// <summary>Keeps one source's answer in the parts from one, upwards to below another.</summary>
-        private void Record(
-            SourceResponse response,
-            int wavelength,
-            SourceShares shares,
-            int firstPart = 0,
-            int endPart = int.MaxValue
-        )
-        {
-            var stack = optics.Stack;
-            var parts = optics.grid.Parts;
-            int cells = optics.Cells.Count;
-            // Through a pour that lets nothing through, rounding may leave a little less than nothing.
-            response.Escaped[wavelength] = Math.Max(0, shares.Escaped);
-            response.Floor[wavelength] = Math.Max(0, shares.Floor);
-            for (int i = firstPart; i < Math.Min(endPart, parts.Count); i++)
-            {
-                var part = parts[i];
-                var inside = light[i];
-                double absorbed = transfer.Layer(i).Absorbed(inside);
-                double byResin = 1;
-                if (part.CellCount > 0)
-                {
-                    var layer = stack.Layers[part.Layer];
-                    double pigment = optics.PigmentAbsorptionPerMm(part.Layer, wavelength);
-                    double resin = (1 - layer.VolumeFraction) * stack.Resin.AbsorptionPerMm[wavelength];
-                    byResin = resin > 0 ? resin / (resin + pigment) : 0;
-                    var row = response.CellFluence.AsSpan(
-                        (wavelength * cells) + part.FirstCell,
-                        part.CellCount
-                    );
-                    for (int c = 0; c < row.Length; c++)
-                    {
-                        row[c] = weights[i].Mean(inside, c);
-                    }
-                }
-                response.Resin[wavelength] += byResin * absorbed;
-                response.Pigment[wavelength] += (1 - byResin) * absorbed;
-            }
-        }
-
-        private double[] SolveGroups()
-        {
-            var parts = optics.grid.Parts;
-            int groups = optics.grid.GroupCount;
-            var fluence = new double[groups * groups];
-            for (int p = 0; p < parts.Count; p++)
-            {
-                var part = parts[p];
-                if (part.CellCount == 0)
-                {
-                    continue;
-                }
-                int firstGroup = part.FirstGroup;
-                for (int g = 0; g < part.GroupEdgesMm.Length - 1; g++)
-                {
-                    transfer.SolveCell(p, part.GroupEdgesMm[g], part.GroupEdgesMm[g + 1], light);
-                    AddGroupMeans(fluence.AsSpan((firstGroup + g) * groups, groups));
-                }
-                CellSource.AddOwnFluence(
-                    transfer.Layer(p),
-                    part.GroupEdgesMm,
-                    fluence.AsSpan((firstGroup * groups) + firstGroup),
-                    groups
-                );
-            }
-            return fluence;
-        }
-
-        private void AddGroupMeans(Span<double> row)
-        {
-            var parts = optics.grid.Parts;
-            for (int q = 0; q < parts.Count; q++)
-            {
-                var part = parts[q];
-                for (int c = 0; c < part.CellCount; c++)
-                {
-                    int group = optics.grid.GroupOfCell[part.FirstCell + c];
-                    double share = (part.EdgesMm[c + 1] - part.EdgesMm[c]) / optics.grid.GroupWidthMm[group];
-                    row[group] += share * weights[q].MeanWithOwn(light[q], c);
-                }
-            }
-        }
-
-        private static Medium MediumOf(PourStack stack, int index, int wavelength)
-        {
-            var layer = stack.Layers[index];
-            double resin = stack.Resin.AbsorptionPerMm[wavelength];
-            if (!layer.HasPigment)
-            {
-                return Medium.Clear(resin);
-            }
-            double phi = layer.VolumeFraction;
-            return new Medium(
-                ((1 - phi) * resin) + (phi * layer.Grains!.AbsorptionPerMm[wavelength]),
-                phi * layer.Grains.ScatteringPerMm[wavelength],
-                layer.Grains.Moments(wavelength)
-            );
-        }
-    }
 }

@@ -23,4 +23,16 @@ internal sealed class SourceResponse(int wavelengths, int cells)
 
     /// <summary>Fluence in all cells at one wavelength.</summary>
     public ReadOnlySpan<double> FluenceAt(int wavelength) => CellFluence.AsSpan(wavelength * cells, cells);
+
+    /// <summary>Takes over one wavelength of another pour's response, in the lowest cells as far as either has any.</summary>
+    public void CopyFrom(SourceResponse other, int wavelength)
+    {
+        Escaped[wavelength] = other.Escaped[wavelength];
+        Floor[wavelength] = other.Floor[wavelength];
+        Resin[wavelength] = other.Resin[wavelength];
+        Pigment[wavelength] = other.Pigment[wavelength];
+        var from = other.FluenceAt(wavelength);
+        var to = CellFluence.AsSpan(wavelength * cells, cells);
+        from[..Math.Min(from.Length, to.Length)].CopyTo(to);
+    }
 }

@@ -11,6 +11,7 @@ internal sealed class SeenAbove(int nodes)
     private readonly double[] reflection = new double[nodes * nodes];
     private readonly double[] factors = new double[nodes * nodes];
     private readonly double[] product = new double[nodes * nodes];
+    private bool isNothing;
     private bool isDiagonal;
     private bool hasLoop;
 
@@ -18,6 +19,7 @@ internal sealed class SeenAbove(int nodes)
     public void SetToFace(StreamQuadrature quadrature)
     {
         quadrature.FaceReflectance.CopyTo(reflection, 0);
+        isNothing = false;
         isDiagonal = true;
     }
 
@@ -25,19 +27,25 @@ internal sealed class SeenAbove(int nodes)
     public void SetToNothing()
     {
         Array.Clear(reflection);
+        isNothing = true;
         isDiagonal = true;
     }
 
     /// <summary>A layer, and what that layer sees above itself: R + T Γ (1 − R Γ)⁻¹ T.</summary>
     public void SetBelow(SeenAbove above, LayerOperators layer)
     {
+        isNothing = above.isNothing && !layer.Modes.Scatters;
+        isDiagonal = above.isDiagonal && !layer.Modes.Scatters;
         if (!layer.Modes.Scatters)
         {
-            isDiagonal = above.isDiagonal;
             PassStraight(above, layer.StraightThrough);
             return;
         }
-        isDiagonal = false;
+        if (above.isNothing)
+        {
+            layer.Reflection.CopyTo(reflection, 0);
+            return;
+        }
         layer.Transmission.CopyTo(reflection, 0);
         RowMath.SolveLuRows(reflection, above.factors, n);
         if (above.isDiagonal)
@@ -55,10 +63,10 @@ internal sealed class SeenAbove(int nodes)
         RowMath.AddScaled(reflection, layer.Reflection, 1);
     }
 
-    /// <summary>Factors 1 − R Γ for the layer below; a clear layer sends nothing back up.</summary>
+    /// <summary>Factors 1 − R Γ for the layer below; a clear layer sends nothing back up, and nothing sends nothing back down.</summary>
     public void CloseLoop(LayerOperators layer)
     {
-        hasLoop = layer.Modes.Scatters;
+        hasLoop = layer.Modes.Scatters && !isNothing;
         if (!hasLoop)
         {
             return;

@@ -21,6 +21,7 @@ internal sealed class StackTransfer(int nodes)
     private readonly double[] fourth = new double[nodes];
     private readonly List<LayerEmission> emissions = [];
     private bool isOpen;
+    private bool isLowerPart;
 
     /// <summary>Layers of the present stack, from the floor upwards.</summary>
     public int Count { get; private set; }
@@ -34,6 +35,24 @@ internal sealed class StackTransfer(int nodes)
     {
         Quadrature = quadrature;
         Count = 0;
+        if (isLowerPart)
+        {
+            layers.Clear();
+            isLowerPart = false;
+        }
+    }
+
+    /// <summary>Starts with the lowest layers of another stack, as they are prepared there.</summary>
+    public void BeginWithLowest(StackTransfer whole, int count)
+    {
+        Quadrature = whole.Quadrature;
+        layers.Clear();
+        isLowerPart = true;
+        for (Count = 0; Count < count; Count++)
+        {
+            layers.Add(whole.layers[Count]);
+            MakeRoom();
+        }
     }
 
     public void Add(LayerModes modes, double depthMm)
@@ -41,11 +60,22 @@ internal sealed class StackTransfer(int nodes)
         if (layers.Count == Count)
         {
             layers.Add(new LayerOperators(n));
+            MakeRoom();
+        }
+        layers[Count++].Prepare(modes, depthMm, Quadrature);
+    }
+
+    /// <summary>Adds the layer that stood here in the stack before, prepared already.</summary>
+    public void AddStanding() => Count++;
+
+    private void MakeRoom()
+    {
+        if (seenAbove.Count == Count)
+        {
             seenAbove.Add(new SeenAbove(n));
             sourceAbove.Add(new double[n]);
             emissions.Add(new LayerEmission(n));
         }
-        layers[Count++].Prepare(modes, depthMm, Quadrature);
     }
 
     /// <summary>Joins the layers; call after the last <see cref="Add"/>.</summary>

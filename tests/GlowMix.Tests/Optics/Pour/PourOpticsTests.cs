@@ -167,6 +167,11 @@ public class PourOpticsTests
         [
             SamplePours.Stack(0.7, SamplePours.Green(0.5), PourLayer.Clear(0.1)),
             SamplePours.Stack(0.7, SamplePours.Green(2.5), PourLayer.Clear(0.4)),
+            SamplePours.Stack(0.7, SamplePours.Green(2.6), PourLayer.Clear(0.4)),
+            SamplePours.Stack(0.7, SamplePours.Green(0.7), PourLayer.Clear(0.4)),
+            SamplePours.Stack(0.7, SamplePours.Green(0.3), PourLayer.Clear(0.4)),
+            SamplePours.Stack(0.7, SamplePours.Green(0.3), PourLayer.Clear(0.5)),
+            SamplePours.Stack(1, SamplePours.Green(0.3), PourLayer.Clear(0.9)),
             SamplePours.Stack(0, SamplePours.Green(9), PourLayer.Clear(3)),
         ];
         var together = PourOptics.OfDepths(stacks);
@@ -177,6 +182,10 @@ public class PourOpticsTests
             Assert.Equal(alone.Sky.CellFluence, together[i].Sky.CellFluence);
             Assert.Equal(alone.WholeFloor.Escaped, together[i].WholeFloor.Escaped);
             Assert.Equal(alone.OverPackages?.Pigment, together[i].OverPackages?.Pigment);
+            Assert.Equal(alone.DownBetween?.CellFluence, together[i].DownBetween?.CellFluence);
+            Assert.Equal(alone.DownBetween?.Escaped, together[i].DownBetween?.Escaped);
+            Assert.Equal(alone.UpBetween?.Pigment, together[i].UpBetween?.Pigment);
+            Assert.Equal(alone.UpBetween?.Floor, together[i].UpBetween?.Floor);
             Assert.Equal(alone.GroupFluence, together[i].GroupFluence);
         }
     }
