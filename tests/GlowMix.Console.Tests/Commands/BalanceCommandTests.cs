@@ -116,7 +116,7 @@ public sealed class BalanceCommandTests : IDisposable
     [Fact]
     public void Where_nothing_is_possible_it_says_what_to_relax_and_saves_nothing()
     {
-        line.Write("a.yaml", Recipe.Replace("at_least: 8", "at_least: 40", StringComparison.Ordinal));
+        line.Write("a.yaml", Recipe.Replace("at_least: 8", "at_least: 60", StringComparison.Ordinal));
         Assert.Equal(ExitCode.Content, Run("--steps", "2", "--save-as", "b.yaml"));
         Assert.Contains("No design meets every target.", line.Out, StringComparison.Ordinal);
         Assert.Matches(@"\nRelax      .* instead of ", line.Out);

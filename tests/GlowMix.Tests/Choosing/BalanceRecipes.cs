@@ -34,7 +34,7 @@ internal static class BalanceRecipes
             """
             targets:
               - figure: lit.flux_kept_percent
-                at_least: 100
+                at_least: 104
             balance:
               white_cct_k: 4000
               glow_at_minutes: 10

@@ -65,7 +65,7 @@ internal sealed class SearchAxis
             Values,
             [
                 .. CoarseIndices.Where(
-                    (_, i) => i % coarseSteps == 0 && i + coarseSteps < CoarseIndices.Length
+                    (_, i) => i == 0 || (i % coarseSteps == 0 && i + coarseSteps < CoarseIndices.Length)
                 ),
                 CoarseIndices[^1],
             ]

@@ -1,4 +1,5 @@
 using GlowMix.Choosing;
+using GlowMix.Choosing.Search;
 using GlowMix.Recipes;
 using GlowMix.Tests.Predictions;
 
@@ -62,6 +63,28 @@ public sealed class SearchSpaceTests
         );
         Assert.Equal(20, space.PieceOf(new(4, []), isSettled: true).Layers[0].GrainMedianUm);
         Assert.Equal("black-mask", space.PieceOf(new(4, []), isSettled: true).Board.Name);
+    }
+
+    [Theory]
+    [InlineData(1000, 1)]
+    [InlineData(40, 2)]
+    [InlineData(20, 4)]
+    [InlineData(1, 16)]
+    public void A_thinner_grid_leaves_out_values_between_the_ends(int most, int every)
+    {
+        var space = BalanceRecipes.SpaceOf(BalanceRecipes.LoadingAndDepth, steps: 10);
+        var thin = space.Thinned(most);
+        Assert.Equal(SearchAxis.Stride * every, thin.Stride);
+        foreach (var (axis, whole) in thin.Axes.Zip(space.Axes))
+        {
+            Assert.Equal(whole.Values, axis.Values);
+            Assert.Equal(whole.CoarseIndices[0], axis.CoarseIndices[0]);
+            Assert.Equal(whole.CoarseIndices[^1], axis.CoarseIndices[^1]);
+            Assert.Empty(axis.CoarseIndices.Except(whole.CoarseIndices));
+            Assert.Equal(axis.CoarseIndices.Distinct(), axis.CoarseIndices);
+        }
+        // Both ends of both ranges are the fewest that there can be.
+        Assert.InRange(thin.CoarseDesigns.Count(), 4, Math.Max(4, most));
     }
 
     [Theory]
