@@ -136,7 +136,15 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
             return false;
         }
         var line = table.LineText(row).TrimStart(" \t\u00A0\",;|");
-        return line.Length == 0 || !(char.IsAsciiDigit(line[0]) || line[0] is '+' or '-' or '.' or '\u2212');
+        if (line is ['+' or '-' or '\u2212', .. var unsigned])
+        {
+            line = unsigned;
+        }
+        if (line is ['.', .. var decimals])
+        {
+            line = decimals;
+        }
+        return line is not [>= '0' and <= '9', ..];
     }
 
     private void Refuse(int row, double along, int[] used, int needed)

@@ -64,7 +64,13 @@ internal sealed record UntidyTable(double[] Nm, double[] Values)
             }
             if (RemarkEvery > 0 && i % RemarkEvery == RemarkEvery - 1)
             {
-                text.Append("# lamp warm since ").Append(i).Append(" rows").Append(LineEnd);
+                string mark = (i / RemarkEvery % 3) switch
+                {
+                    0 => "# ",
+                    1 => "-- ",
+                    _ => "",
+                };
+                text.Append(mark).Append("lamp warm since ").Append(i).Append(" rows").Append(LineEnd);
             }
         }
         return text.ToString();
