@@ -65,9 +65,11 @@ internal static class TuneRun
                 diskEvery,
                 () =>
                 {
-                    model.File.LookAtDisk(model);
+                    if (model.File.LookAtDisk(model))
+                    {
+                        screen.Refresh();
+                    }
                     model.File.Autosave(model);
-                    screen.Refresh();
                     return true;
                 }
             );

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using GlowMix.Console.Texts;
+using GlowMix.Console.Plots;
 using GlowMix.Documents;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
@@ -9,18 +9,21 @@ namespace GlowMix.Console.Tune.Model;
 /// <summary>Loading across, depth up, for one layer: the points, and what is known of each by now.</summary>
 internal sealed class DesignMap
 {
-    private const int AcrossCount = 17;
-    private const int UpCount = 13;
+    private const int MostAcross = 17;
+    private const int MostUp = 13;
     private const double UsualMinutes = 60;
+    private const double LeastSpan = 0.01;
+    private const int Decimals = 6;
 
     private readonly RecipeDocument document;
-    private readonly MapCell?[] cells = new MapCell?[AcrossCount * UpCount];
+    private readonly MapCell?[] cells;
 
     private DesignMap(RecipeDocument document, string across, string up)
     {
         (this.document, AcrossKey, UpKey) = (document, across, up);
-        Across = Values(across, AcrossCount);
-        Up = Values(up, UpCount);
+        Across = Values(across, MostAcross);
+        Up = Values(up, MostUp);
+        cells = new MapCell?[Across.Length * Up.Length];
         Identity = IdentityOf(document, across, up);
     }
 
@@ -46,7 +49,7 @@ internal sealed class DesignMap
     public string Identity { get; }
 
     /// <summary>What is known of a point; null if nothing yet.</summary>
-    public MapCell? this[int across, int up] => cells[(up * AcrossCount) + across];
+    public MapCell? this[int across, int up] => cells[(up * Across.Length) + across];
 
     /// <summary>The map of a layer; null where it has no pigment.</summary>
     /// <param name="document">A recipe without errors.</param>
@@ -71,9 +74,9 @@ internal sealed class DesignMap
         var ordered = new List<(int, int)>(Count);
         foreach (int step in (ReadOnlySpan<int>)[4, 2, 1])
         {
-            for (int up = 0; up < UpCount; up += step)
+            for (int up = 0; up < Up.Length; up += step)
             {
-                for (int across = 0; across < AcrossCount; across += step)
+                for (int across = 0; across < Across.Length; across += step)
                 {
                     bool isCoarser = step < 4 && up % (2 * step) == 0 && across % (2 * step) == 0;
                     if (!isCoarser)
@@ -87,7 +90,7 @@ internal sealed class DesignMap
     }
 
     /// <summary>Keeps what was found out about a point.</summary>
-    public void Keep(int across, int up, MapCell cell) => cells[(up * AcrossCount) + across] = cell;
+    public void Keep(int across, int up, MapCell cell) => cells[(up * Across.Length) + across] = cell;
 
     /// <summary>The point nearest to where a recipe stands.</summary>
     public (int Across, int Up) Nearest(RecipeDocument other) =>
@@ -133,7 +136,7 @@ internal sealed class DesignMap
         document.With(across, 1).With(up, 1).Text;
 
     // Of the recipe's own choices if it has some for this key; else from half to double.
-    private ImmutableArray<double> Values(string key, int count)
+    private ImmutableArray<double> Values(string key, int most)
     {
         double at = Number(document, key);
         var choice = document.Recipe?.Balance.Choices.FirstOrDefault(c =>
@@ -142,17 +145,9 @@ internal sealed class DesignMap
         var range = document.KeyOf(key).Range;
         double from = choice?.From ?? Math.Max(range.Least, at / 2);
         double to = choice?.To ?? Math.Min(range.Most, at > 0 ? at * 2 : 40);
-        return
-        [
-            .. Enumerable
-                .Range(0, count)
-                .Select(i =>
-                    double.Parse(
-                        Digits.Significant(from + ((to - from) * i / (count - 1)), 3),
-                        System.Globalization.CultureInfo.InvariantCulture
-                    )
-                ),
-        ];
+        // Round numbers between the ends, as a scale shows them.
+        var inner = Axis.Linear("", from, Math.Max(to, from + LeastSpan)).Ticks(most - 2);
+        return [from, .. inner.Where(v => v > from && v < to).Select(v => Math.Round(v, Decimals)), to];
     }
 
     private static double Number(RecipeDocument document, string key) =>

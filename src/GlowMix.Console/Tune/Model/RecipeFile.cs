@@ -69,27 +69,27 @@ internal sealed class RecipeFile
     }
 
     /// <summary>Looks whether somebody else changed the file, and asks what to do.</summary>
-    public void LookAtDisk(TuneModel model)
+    /// <returns>Whether there is something new to show.</returns>
+    public bool LookAtDisk(TuneModel model)
     {
         if (model.Question is not null || model.Entry is not null)
         {
-            return;
+            return false;
         }
         var there = store.Read();
         if (there.Problem is not null || there.Text == onDisk)
         {
-            return;
+            return false;
         }
         if (!HasChanges(model))
         {
             Reopen(model, there.Text);
             model.Say($"{Name} was changed on disk; this is the new text.");
-            return;
+            return true;
         }
-        string mine = model.Bench.Document.Text;
         // Asked once for each text: after an answer the file's new text is the one that is known.
         onDisk = there.Text;
-        if (mine != there.Text)
+        if (HasChanges(model))
         {
             model.Question = new(
                 $"{Name} was changed by someone else.",
@@ -99,6 +99,7 @@ internal sealed class RecipeFile
                 ]
             );
         }
+        return true;
     }
 
     /// <summary>Asks about what an earlier run left behind.</summary>

@@ -39,7 +39,7 @@ internal sealed class NumbersView(TuneModel model, bool ascii) : LeafView(ascii)
         {
             return false;
         }
-        SuperView?.SetNeedsDraw();
+        (SuperView as TuneScreen)?.Refresh();
         return true;
     }
 }

@@ -36,7 +36,7 @@ internal sealed class PanelView(TuneModel model, bool ascii, bool hasColour) : L
         {
             return false;
         }
-        SuperView?.SetNeedsDraw();
+        (SuperView as TuneScreen)?.Refresh();
         return true;
     }
 }

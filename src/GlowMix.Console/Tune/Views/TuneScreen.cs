@@ -18,6 +18,8 @@ internal sealed class TuneScreen : Runnable
     private readonly PanelView panel;
     private readonly FootView foot;
     private readonly TooSmallView tooSmall;
+    private readonly LeafView[] parts;
+    private Size arranged;
 
     /// <param name="model">What is shown.</param>
     /// <param name="ascii">Letters of ASCII only.</param>
@@ -34,7 +36,8 @@ internal sealed class TuneScreen : Runnable
         panel = new(model, ascii, hasColour);
         foot = new(model, ascii);
         tooSmall = new(ascii);
-        Add(head, lit, numbers, dark, panel, foot, tooSmall);
+        parts = [head, lit, numbers, dark, panel, foot, tooSmall];
+        Add(parts);
     }
 
     /// <summary>Shows what the model holds now.</summary>
@@ -46,8 +49,14 @@ internal sealed class TuneScreen : Runnable
             return;
         }
         Arrange(Viewport.Size);
-        SetNeedsDraw();
+        foreach (var part in parts)
+        {
+            part.SetNeedsDraw();
+        }
     }
+
+    /// <inheritdoc/>
+    protected override bool OnClearingViewport() => true;
 
     /// <inheritdoc/>
     protected override bool OnKeyDown(Key key)
@@ -73,6 +82,12 @@ internal sealed class TuneScreen : Runnable
 
     private void Arrange(Size size)
     {
+        if (size != arranged)
+        {
+            // The terminal forgot what it showed.
+            arranged = size;
+            Array.ForEach(parts, part => part.Forget());
+        }
         bool hasRoom = ScreenPlan.HasRoom(size.Width, size.Height);
         var plan = hasRoom
             ? ScreenPlan.Of(
