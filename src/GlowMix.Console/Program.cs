@@ -20,7 +20,6 @@ surroundings = new Surroundings
     Folder = Environment.CurrentDirectory,
     Variable = Environment.GetEnvironmentVariable,
     TerminalColumns = TerminalColumns(),
-    HasKeyboardAndScreen = !System.Console.IsInputRedirected && !System.Console.IsOutputRedirected,
     ErrorIsTerminal = !System.Console.IsErrorRedirected,
     Stop = stop.Token,
 };

@@ -36,9 +36,6 @@ internal sealed class Surroundings
     /// <summary>Width of the terminal that shows <see cref="Out"/>; null if none does.</summary>
     public int? TerminalColumns { get; init; }
 
-    /// <summary>Whether keys come from a terminal and results go to one.</summary>
-    public bool HasKeyboardAndScreen { get; init; }
-
     /// <summary>Whether a terminal shows <see cref="Error"/>: only there progress is told.</summary>
     public bool ErrorIsTerminal { get; init; }
 

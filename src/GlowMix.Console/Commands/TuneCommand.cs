@@ -11,6 +11,11 @@ internal sealed class TuneCommand
     private const string Name = "tune";
 
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
+    private readonly Option<bool> plain = new("--plain")
+    {
+        Description =
+            "no screen: one command a line, answered in lines; for screen readers, works through a pipe, too",
+    };
     private readonly Argument<string[]> files;
     private readonly Surroundings surroundings;
     private readonly IRecipeRunner runner;
@@ -24,6 +29,7 @@ internal sealed class TuneCommand
         );
         files = FileArguments.Create(Command, args, "a recipe file (YAML)");
         Command.Add(files);
+        Command.Add(plain);
         Command.Add(ascii);
         Command.SetAction(Run);
     }
@@ -40,12 +46,18 @@ internal sealed class TuneCommand
     private int Run(ParseResult parsed)
     {
         string[] names = parsed.GetValue(files) ?? [];
-        if (names.Length == 1 && !surroundings.HasKeyboardAndScreen)
+        bool inLines = parsed.GetValue(plain);
+        if (
+            names.Length == 1
+            && !inLines
+            && !(surroundings.InputIsTerminal && surroundings.TerminalColumns is not null)
+        )
         {
             string file = names[0];
             surroundings.Complain("tune needs a terminal, to read keys from and to draw on");
             surroundings.Complain(
-                $"Without one: 'glowmix predict {file}' tells the figures, 'glowmix sweep {file}' those along a number."
+                $"Without one: 'glowmix predict {file}' tells the figures, 'glowmix sweep {file}' those along a number, "
+                    + $"'glowmix tune --plain {file}' reads commands line by line."
             );
             return ExitCode.Usage;
         }
@@ -53,7 +65,9 @@ internal sealed class TuneCommand
         {
             return code;
         }
-        return OnTerminal(text, parsed.GetValue(ascii) || surroundings.AsciiOnly);
+        return inLines
+            ? PlainRun.On(text, surroundings, runner, parsed.GetValue(ascii))
+            : OnTerminal(text, parsed.GetValue(ascii) || surroundings.AsciiOnly);
     }
 
     // A method of its own: the toolkit is loaded when it is called, and by no other command.

@@ -18,7 +18,10 @@ public sealed class Forecaster
         this.predictor = predictor;
     }
 
-    /// <summary>A prediction of the likely figures alone, without bands, and its targets judged by them; the quickest way.</summary>
+    /// <summary>
+    /// The likely figures alone, without bands, and the targets judged by them; the quickest way. Of figures that need further runs or
+    /// the casting (shift by cause, along the piece) only those that a target asks for.
+    /// </summary>
     /// <param name="document">The recipe; one with errors gives its problems back.</param>
     public PredictionOutcome Likely(RecipeDocument document)
     {
@@ -27,11 +30,13 @@ public sealed class Forecaster
         {
             return new(null, problems);
         }
-        var prediction = predictor.Foretell(piece, bounded: false).Prediction;
+        var targets = piece.Recipe.Targets;
+        Figure[] wanted = [.. targets.Select(t => FigureCatalogue.Find(t.Figure, t.AtMinutes)!)];
+        var prediction = predictor.Foretell(piece, bounded: false, wanted).Prediction;
         return new(
             prediction with
             {
-                Targets = TargetJudge.Of(piece.Recipe.Targets, prediction, _ => null, _ => null),
+                Targets = TargetJudge.Of(targets, prediction, _ => null, _ => null),
             },
             problems
         );

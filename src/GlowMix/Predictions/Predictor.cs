@@ -87,16 +87,23 @@ public sealed class Predictor
     /// <summary>The prediction of a checked piece, and the runs behind it.</summary>
     /// <param name="piece">A piece that <see cref="Check"/> let pass.</param>
     /// <param name="bounded">With the runs that bound the doubt; else the likely one alone, and no band.</param>
-    internal (Prediction Prediction, IReadOnlyList<Run> Runs) Foretell(Piece piece, bool bounded)
+    /// <param name="only">Of the figures that not every run has those that are wanted; null for all, and the piece along its length.</param>
+    internal (Prediction Prediction, IReadOnlyList<Run> Runs) Foretell(
+        Piece piece,
+        bool bounded,
+        IReadOnlyCollection<Figure>? only = null
+    )
     {
         var runs = bounded ? RunsOf(piece) : [LikelyRun(piece)];
         var likely = runs.First(r => r.Variation == Variation.Likely);
         var plan = PieceCasting.PlanOf(piece);
-        var (along, largestStep) = AlongPour.Of(likely, LikelyRun);
-        var figures = FigureValues
-            .Builder.From(likely.FiguresInFull(plan))
-            .Set("along_largest_step_u_prime_v_prime", largestStep)
-            .Build();
+        var (along, largestStep) = only is null ? AlongPour.Of(likely, LikelyRun) : ([], null);
+        var figures = only is not null
+            ? FiguresFor(likely, only)
+            : FigureValues
+                .Builder.From(likely.FiguresInFull(plan))
+                .Set("along_largest_step_u_prime_v_prime", largestStep)
+                .Build();
         var bands =
             bounded && piece.HasPigment ? Bounds.Of([.. runs.Select(r => r.Figures)], likely.Figures) : [];
         bool boundsMissing = bounded && runs.Length < Run.CountFor(piece);

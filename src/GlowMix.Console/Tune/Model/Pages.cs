@@ -9,14 +9,23 @@ namespace GlowMix.Console.Tune.Model;
 /// <summary>Works long pages out beside the text UI.</summary>
 /// <param name="predictor">The model.</param>
 /// <param name="post">Runs something where the text UI runs.</param>
-internal sealed class Pages(Predictor predictor, Action<Action> post) : IPages, IDisposable
+/// <param name="isPatient">Whoever asks waits.</param>
+internal sealed class Pages(Predictor predictor, Action<Action> post, bool isPatient = false)
+    : IPages,
+        IDisposable
 {
     private static readonly TimeSpan handAtRest = TimeSpan.FromMilliseconds(200);
 
     private readonly LatestWork work = new("pages", handAtRest, ThreadPriority.BelowNormal);
 
     /// <inheritdoc/>
-    public void AskMarkings(RecipeDocument document, Action<IReadOnlyList<PageBlock>> answer) =>
+    public void AskMarkings(RecipeDocument document, Action<IReadOnlyList<PageBlock>> answer)
+    {
+        if (isPatient)
+        {
+            answer(Markings(document, CancellationToken.None));
+            return;
+        }
         work.Put(stop =>
         {
             var page = Markings(document, stop);
@@ -25,6 +34,7 @@ internal sealed class Pages(Predictor predictor, Action<Action> post) : IPages, 
                 post(() => answer(page));
             }
         });
+    }
 
     /// <inheritdoc/>
     public void Dispose() => work.Dispose();

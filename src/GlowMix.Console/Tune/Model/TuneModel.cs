@@ -111,7 +111,11 @@ internal sealed class TuneModel
     public void Hold(int index) => Bench.Hold(index);
 
     /// <summary>Turns the held knob.</summary>
-    public void Turn(StepSize size, bool up) => Changed(Bench.Turn(size, up));
+    public void Turn(StepSize size, bool up)
+    {
+        notice = "";
+        Changed(Bench.Turn(size, up));
+    }
 
     /// <summary>Begins to type a value for the held knob.</summary>
     public void Type(string begun)
@@ -123,12 +127,29 @@ internal sealed class TuneModel
         }
     }
 
+    /// <summary>Sets the held knob to a value in words.</summary>
+    /// <returns>Why not; null if it did.</returns>
+    public string? Set(string value)
+    {
+        notice = "";
+        string? refusal = Bench.SetTyped(value);
+        if (refusal is null)
+        {
+            Changed(null);
+        }
+        return refusal;
+    }
+
+    /// <summary>Asks for the figures of the recipe as it is.</summary>
+    public void AskAgain() => Ask();
+
     /// <summary>Puts the held knob back to where it stood at the start.</summary>
     public void PutBack() => Changed(Bench.PutBack());
 
     /// <summary>Undo, redo.</summary>
     public void GoBack(bool forth)
     {
+        notice = "";
         if (forth ? Bench.Redo() : Bench.Undo())
         {
             Changed(null);

@@ -23,7 +23,7 @@ internal sealed class Palette
     {
         HasColour = hasColour;
         // Half way to white: an eye settles in the light it is in, and dark letters are to be read on it.
-        lit = ColourOf(prediction, "lit")?.Towards(paleWhite, 0.5) ?? new(238, 238, 238);
+        lit = Stepped(ColourOf(prediction, "lit")?.Towards(paleWhite, 0.5) ?? new(238, 238, 238));
         glow = ColourOf(prediction, "afterglow") ?? noGlow;
     }
 
@@ -89,6 +89,10 @@ internal sealed class Palette
         dark ? Coloured(new(96, 92, 72), new(96, 92, 72)) : Coloured(paleWhite, paleWhite);
 
     private Look Coloured(Rgb ink, Rgb paper) => HasColour ? new(ink, paper) : Look.Plain;
+
+    // In steps no eye tells apart: else every fine turn would send the whole side anew.
+    private static Rgb Stepped(Rgb colour) =>
+        new((byte)(colour.Red | 3), (byte)(colour.Green | 3), (byte)(colour.Blue | 3));
 
     private static Rgb? ColourOf(Prediction? prediction, string part)
     {

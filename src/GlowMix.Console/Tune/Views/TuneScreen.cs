@@ -19,7 +19,6 @@ internal sealed class TuneScreen : Runnable
     private readonly FootView foot;
     private readonly TooSmallView tooSmall;
     private readonly LeafView[] parts;
-    private Size arranged;
 
     /// <param name="model">What is shown.</param>
     /// <param name="ascii">Letters of ASCII only.</param>
@@ -82,12 +81,6 @@ internal sealed class TuneScreen : Runnable
 
     private void Arrange(Size size)
     {
-        if (size != arranged)
-        {
-            // The terminal forgot what it showed.
-            arranged = size;
-            Array.ForEach(parts, part => part.Forget());
-        }
         bool hasRoom = ScreenPlan.HasRoom(size.Width, size.Height);
         var plan = hasRoom
             ? ScreenPlan.Of(
