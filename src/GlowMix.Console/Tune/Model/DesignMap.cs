@@ -9,7 +9,7 @@ namespace GlowMix.Console.Tune.Model;
 /// <summary>Loading across, depth up, for one layer: the points, and what is known of each by now.</summary>
 internal sealed class DesignMap
 {
-    private const int MostAcross = 17;
+    private const int MostAcross = 24;
     private const int MostUp = 13;
     private const double UsualMinutes = 60;
     private const double LeastSpan = 0.01;

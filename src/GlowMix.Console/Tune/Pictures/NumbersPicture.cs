@@ -7,6 +7,7 @@ namespace GlowMix.Console.Tune.Pictures;
 internal static class NumbersPicture
 {
     private const int LabelColumns = 10;
+    private const int MostTargets = 6;
 
     /// <summary>Paints them.</summary>
     /// <returns>The knob in each row, −1 for none: what a click means.</returns>
@@ -21,8 +22,10 @@ internal static class NumbersPicture
             return knobAt;
         }
         var rows = Rows(model.Bench);
-        int targets = model.Shown is { } shown ? 2 * shown.Targets.Count : 0;
-        int room = Math.Max(Math.Min(rows.Count, leaf.Rows), leaf.Rows - targets - 1);
+        // Two lines a target; where there is no room for them, one, and the numbers scroll.
+        int count = Math.Min(MostTargets, model.Shown?.Targets.Count ?? 0);
+        bool isBrief = rows.Count + (2 * count) + 1 > leaf.Rows;
+        int room = leaf.Rows - (isBrief ? count : (2 * count) + 1);
         int held = Math.Max(0, rows.FindIndex(r => r.Knob == model.Bench.Cursor));
         int first = Math.Clamp(held - (room / 2), 0, Math.Max(0, rows.Count - room));
         int y = 0;
@@ -44,7 +47,7 @@ internal static class NumbersPicture
         {
             leaf.PutRight(leaf.Columns - 1, y - 1, leaf.Ascii ? "v more" : "▾ more", Look.Plain.Faint);
         }
-        Targets(leaf, y + 1, model);
+        Targets(leaf, isBrief ? leaf.Rows - count : y + 1, model, isBrief);
         return knobAt;
     }
 
@@ -97,7 +100,7 @@ internal static class NumbersPicture
         }
     }
 
-    private static void Targets(Leaf leaf, int y, TuneModel model)
+    private static void Targets(Leaf leaf, int y, TuneModel model, bool isBrief)
     {
         if (model.Shown is not { } shown)
         {
@@ -105,11 +108,11 @@ internal static class NumbersPicture
         }
         foreach (var (what, how, state) in TargetLines.Of(shown))
         {
-            if (y + 1 >= leaf.Rows)
+            int line = isBrief ? y : y + 1;
+            if (line >= leaf.Rows)
             {
                 return;
             }
-            leaf.Put(1, y, what, Look.Plain.Faint, leaf.Columns - 2);
             char mark = state switch
             {
                 TargetState.Met => leaf.Ascii ? '+' : '●',
@@ -117,14 +120,17 @@ internal static class NumbersPicture
                 TargetState.TooClose => leaf.Ascii ? '?' : '◐',
                 _ => ' ',
             };
-            leaf.Set(1, y + 1, mark, Look.Plain);
-            leaf.Put(
-                3,
-                y + 1,
-                model.IsFresh ? how : "…",
-                state == TargetState.Met ? Look.Plain : Look.Plain.Bold,
-                leaf.Columns - 4
-            );
+            var look = state == TargetState.Met ? Look.Plain : Look.Plain.Bold;
+            string told = model.IsFresh ? how : "…";
+            leaf.Set(1, line, mark, Look.Plain);
+            if (isBrief)
+            {
+                leaf.Put(3, line, $"{what}: {told}", look, leaf.Columns - 4);
+                y++;
+                continue;
+            }
+            leaf.Put(1, y, what, Look.Plain.Faint, leaf.Columns - 2);
+            leaf.Put(3, line, told, look, leaf.Columns - 4);
             y += 2;
         }
     }

@@ -7,6 +7,7 @@ namespace GlowMix.Console.Tune.Pictures;
 internal static class PanelPicture
 {
     private const int MostTextColumns = 100;
+    private const int BothColumns = 150;
 
     /// <summary>Paints it.</summary>
     /// <returns>Where the points of a map stand.</returns>
@@ -27,12 +28,32 @@ internal static class PanelPicture
                 Table(leaf, area, PinTable.Of(model));
                 break;
             case Panel.Map:
-                return MapPicture.Paint(leaf, area, model, palette);
+                return WithPins(leaf, area, model, palette);
             default:
                 Text(leaf, area, model, PageLines(model.Pages.Page, area.Columns, leaf.Ascii));
                 break;
         }
         return default;
+    }
+
+    // Where the map leaves half of the width, the pinned states stand beside it.
+    private static MapPlaces WithPins(Leaf leaf, Area area, TuneModel model, Palette palette)
+    {
+        if (area.Columns < BothColumns)
+        {
+            return MapPicture.Paint(leaf, area, model, palette);
+        }
+        int half = area.Columns / 2;
+        var right = area with { X = area.X + half + 2, Columns = area.Columns - half - 2 };
+        leaf.Put(
+            right.X,
+            right.Y,
+            "Start, pins and now (p pins this state)",
+            Look.Plain.Faint,
+            right.Columns
+        );
+        Table(leaf, right.From(2), PinTable.Of(model));
+        return MapPicture.Paint(leaf, area with { Columns = half }, model, palette);
     }
 
     private static void Text(Leaf leaf, Area area, TuneModel model, IReadOnlyList<string> lines)
