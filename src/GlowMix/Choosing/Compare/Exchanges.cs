@@ -12,11 +12,11 @@ internal static class Exchanges
     public static IReadOnlyList<Exchange> Between(Piece from, Piece to)
     {
         var found = new List<Exchange>();
-        if (!IsSame(from.Resin, to.Resin))
+        if (!SameMaterial.Is(from.Resin, to.Resin))
         {
             found.Add(new("resin", p => WithResin(p, to.Resin)));
         }
-        if (!IsSame(from.Led, to.Led))
+        if (!SameMaterial.Is(from.Led, to.Led))
         {
             found.Add(new("led", p => p with { Led = to.Led }));
         }
@@ -24,7 +24,7 @@ internal static class Exchanges
         {
             found.Add(new("led.drive_ma", p => p with { DriveMa = to.DriveMa }));
         }
-        if (!IsSame(from.Board, to.Board))
+        if (!SameMaterial.Is(from.Board, to.Board))
         {
             found.Add(new("board", p => p with { Board = to.Board }));
         }
@@ -94,17 +94,6 @@ internal static class Exchanges
         return found;
     }
 
-    /// <summary>Two materials that say the same, whatever file they were read from.</summary>
-    public static bool IsSame(Material? a, Material? b) =>
-        ReferenceEquals(a, b)
-        || (
-            a is not null
-            && b is not null
-            && a.Name == b.Name
-            && a.Origin?.Text == b.Origin?.Text
-            && a.Facts.SequenceEqual(b.Facts)
-        );
-
     private static IEnumerable<Exchange> OfLayers(Piece from, Piece to)
     {
         string[] before = [.. from.Layers.Select(l => l.Name)];
@@ -127,7 +116,7 @@ internal static class Exchanges
                     p => WithLayer(p, index, l => l with { DepthMm = b.DepthMm })
                 );
             }
-            if (!IsSame(a.Pigment, b.Pigment))
+            if (!SameMaterial.Is(a.Pigment, b.Pigment))
             {
                 // A clear layer has no loading of its own to be changed alone.
                 bool takesAll = a.Pigment is null || b.Pigment is null;
@@ -207,7 +196,7 @@ internal static class Exchanges
         && a.Zip(b)
             .All(s =>
                 s.First.OwnLeds == s.Second.OwnLeds
-                && IsSame(s.First.Lamp, s.Second.Lamp)
+                && SameMaterial.Is(s.First.Lamp, s.Second.Lamp)
                 && AreSame(s.First.LampWPerM2Nm, s.Second.LampWPerM2Nm)
                 && s.First.Minutes == s.Second.Minutes
                 && s.First.TemperatureC == s.Second.TemperatureC

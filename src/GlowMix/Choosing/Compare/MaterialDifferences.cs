@@ -13,6 +13,10 @@ internal static class MaterialDifferences
     /// <summary>The differences, one an entry; none for what was only worded otherwise.</summary>
     public static IEnumerable<RecipeDifference> Of(Piece before, Piece after)
     {
+        if (CalibrationDifference(before, after) is { } readings)
+        {
+            yield return readings;
+        }
         var others = MaterialsOf(after).ToList();
         foreach (var material in MaterialsOf(before))
         {
@@ -32,6 +36,28 @@ internal static class MaterialDifferences
                 }
             }
         }
+    }
+
+    // The recipe names the same calibration, and what that file holds is another.
+    private static RecipeDifference? CalibrationDifference(Piece before, Piece after)
+    {
+        if (
+            before.Calibration is not { } was
+            || after.Calibration is not { } now
+            || before.Recipe.CalibrationPath != after.Recipe.CalibrationPath
+            || MaterialsOf(before)
+                .Zip(MaterialsOf(after))
+                .All(m => m.First.Origin?.Text != m.Second.Origin?.Text || SameMaterial.Is(m.First, m.Second))
+        )
+        {
+            return null;
+        }
+        return new(
+            "calibration",
+            was.InWords,
+            was.InWords == now.InWords ? $"{now.InWords}, with other numbers" : now.InWords,
+            false
+        );
     }
 
     private static Dictionary<string, string> EntriesOf(string text, string name)
