@@ -19,6 +19,8 @@ internal sealed class Chart
     private const double WidthPerTick = 62;
     private const double HeightPerTick = 34;
     private const double LetterWidth = 7;
+    private const double LegendFoot = 12;
+    private const double LegendStroke = 24;
 
     private readonly Axis x;
     private readonly Axis y;
@@ -152,12 +154,24 @@ internal sealed class Chart
         return this;
     }
 
-    /// <summary>Adds a name beside a point of a curve.</summary>
-    public Chart Name(double xAt, double yAt, string name, string looks)
+    /// <summary>Adds the names of the curves in a line above the field, a piece of each curve before its name.</summary>
+    public Chart Legend(IReadOnlyList<(string Name, string Looks)> curves)
     {
-        if (IsInside(xAt, yAt))
+        double right = Width - Right;
+        foreach (var (name, looks) in curves.Reverse())
         {
-            parts.Add(Drawing.Letters(AtX(xAt) + 5, AtY(yAt) - 5, name, looks));
+            double start = right - (LetterWidth * name.Length);
+            parts.Add(Drawing.Letters(start, LegendFoot, name, looks));
+            parts.Add(
+                Drawing.Line(
+                    start - LegendStroke - 5,
+                    LegendFoot - 4,
+                    start - 5,
+                    LegendFoot - 4,
+                    $"curve {looks}"
+                )
+            );
+            right = start - LegendStroke - 18;
         }
         return this;
     }

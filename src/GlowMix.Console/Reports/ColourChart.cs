@@ -53,7 +53,15 @@ internal static class ColourChart
         }
         foreach (var (name, point, shape, looks) in points)
         {
-            chart.Mark(point.UPrime, point.VPrime, shape, name, looks, left: true);
+            chart.Mark(
+                point.UPrime,
+                point.VPrime,
+                shape,
+                name,
+                looks,
+                below: shape == "ring",
+                left: shape != "dot"
+            );
         }
         return new(
             chart.Drawn(

@@ -19,15 +19,17 @@ internal static class SpectrumChart
         double highest = scale * Math.Max(100 / scale, SpectrumCurves.Largest(spectra.LitWPerNm));
         var chart = new Chart(
             Axis.Linear("nm", FirstNm, WavelengthGrid.LastNm),
-            Axis.Linear("per nm, peak of the bare = 100", 0, 1.08 * highest)
+            Axis.Linear("per nm, bare peak 100", 0, 1.08 * highest)
         );
+        var legend = new List<(string, string)>();
         bool hasPigment = SpectrumCurves.Largest(spectra.PigmentWPerNm) > 0;
         Add(spectra.BareWPerNm, "bare", "bare");
         Add(spectra.LitWPerNm, "potted", "lit");
         if (hasPigment)
         {
-            Add(spectra.PigmentWPerNm, "of it from pigment", "pigment");
+            Add(spectra.PigmentWPerNm, "from pigment", "pigment");
         }
+        chart.Legend(legend);
         return new(
             chart.Drawn("Spectrum", InWords(spectra, scale)),
             "Spectrum of the bare board (dotted) and of the potted piece"
@@ -40,8 +42,7 @@ internal static class SpectrumChart
         {
             var curve = SpectrumCurves.Of(name, spectrum, scale, LineMark.Solid);
             chart.Curve(curve.Xs, curve.Ys, looks);
-            int peak = PeakOf(spectrum);
-            chart.Name(WavelengthGrid.NmAt(peak), scale * spectrum[peak], name, looks);
+            legend.Add((name, looks));
         }
     }
 

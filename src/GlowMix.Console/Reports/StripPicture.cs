@@ -253,7 +253,7 @@ internal sealed class StripPicture
         string packages = report.Piece.HasSize
             ? "Packages to scale, spread evenly: the recipe does not tell where they stand. "
             : "";
-        string dark = Glows
+        string dark = figures[FigureCatalogue.AtMinutes(Luminance, darkMinutes[0])] is > 0
             ? $"Likely glow; the dark frames are brightened {Brightened()}, all by the same: no screen can show them as dark as they are. "
             : "";
         string gamut =
