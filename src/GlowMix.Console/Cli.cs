@@ -105,6 +105,7 @@ internal static class Cli
             ("balance", () => BalanceCommand.Create(args, surroundings, runner)),
             ("report", () => ReportCommand.Create(args, surroundings, runner)),
             ("reading", () => ReadingCommand.Create(args, surroundings, runner)),
+            ("fit", () => FitCommand.Create(args, surroundings, runner)),
             ("check", () => CheckCommand.Create(args, surroundings, runner)),
             ("tune", () => TuneCommand.Create(args, surroundings, runner)),
             ("materials", () => MaterialsCommand.Create(surroundings, runner)),

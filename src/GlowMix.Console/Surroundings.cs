@@ -30,6 +30,9 @@ internal sealed class Surroundings
     /// <summary>The folder that relative paths start from.</summary>
     public required string Folder { get; init; }
 
+    /// <summary>The day, as the clock on the wall has it.</summary>
+    public DateOnly Today { get; init; }
+
     /// <summary>An environment variable, or null.</summary>
     public Func<string, string?> Variable { get; init; } = _ => null;
 

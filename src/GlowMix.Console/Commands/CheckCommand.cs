@@ -1,5 +1,7 @@
 using System.CommandLine;
 using GlowMix.Documents;
+using GlowMix.Materials.Calibrations;
+using GlowMix.Readings.Sets;
 
 namespace GlowMix.Console.Commands;
 
@@ -98,6 +100,8 @@ internal static class CheckCommand
         return first?.Value switch
         {
             FileKind.Recipe => runner.Check(file, files),
+            FileKind.Calibration => CalibrationFile.Read(file).Problems,
+            FileKind.Readings => ReadingsSetFile.Read(file).Problems,
             FileKind.Material => MaterialCheck.ProblemsOf(file, document, surroundings, runner),
             // A recipe or material whose kind stands further down is read as what it is, and told so there.
             _ when root.Find(FileKind.Recipe) is not null => runner.Check(file, files),

@@ -21,7 +21,7 @@ internal static class FileKind
     public const string Readings = "readings_format";
 
     /// <summary>First keys of files that are read.</summary>
-    public static IReadOnlyList<string> Known { get; } = [Recipe, Material, Figures];
+    public static IReadOnlyList<string> Known { get; } = [Recipe, Material, Figures, Calibration, Readings];
 
     /// <summary>
     /// What a file is that a shell's pattern hands over among recipes and that stands beside them by right: 'a figures file';

@@ -189,6 +189,13 @@ internal static class HelpTopics
                 + "for an LED has two columns, nm and value, and numbers with a point."
         );
         sheet.Row(
+            "Fit",
+            "'glowmix fit RECIPE' makes a calibration of them, each number with its error; what the readings cannot tell apart "
+                + "is named and stays as its file has it. A set of readings (readings_format: 1) says for each file its state: bare, level "
+                + "(clear resin to the top of the packages), potted, pigmented or decay, with depth_mm, loading_percent or tile "
+                + "where it differs from the recipe, and for a lux meter its geometry."
+        );
+        sheet.Row(
             "First",
             "read what 'predict' names under Calibrate: those are the assumed numbers that matter most."
         );

@@ -1,4 +1,5 @@
 using GlowMix.Casting;
+using GlowMix.Readings.Sets;
 using GlowMix.Recipes;
 
 namespace GlowMix.Console.Texts;
@@ -24,12 +25,10 @@ internal sealed class TilesPage
     public static IEnumerable<string> FilesOf(TestTiles tiles)
     {
         string name = NameOf(tiles);
-        yield return $"{name}.readings.yaml";
-        yield return $"{name}.bare.txt";
-        for (int i = 1; i <= TestTiles.Factors.Length; i++)
+        yield return TileFiles.SetOf(name);
+        foreach (var reading in TileFiles.Of(name))
         {
-            yield return $"{name}.tile-{i}.lit.txt";
-            yield return $"{name}.tile-{i}.decay.txt";
+            yield return reading.File;
         }
     }
 

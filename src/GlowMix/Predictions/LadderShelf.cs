@@ -10,45 +10,28 @@ internal sealed class LadderShelf(PigmentSheets sheets)
 {
     private readonly ConditionalWeakTable<Pigment, SheetLadders> ladders = [];
 
+    private readonly ConditionalWeakTable<Pigment, MeasuredLadder> measured = [];
+
     public LadderFitResult FitOf(SheetSample sample, Variation variation) =>
-        sample.Pigment is { Traps: { } traps, AsOnTheShelf: { } onTheShelf }
-            ? Measured(sample, traps, onTheShelf, variation.LadderSmoothing)
+        sample.Pigment.Traps is { } traps
+            ? new()
+            {
+                Ladder = MeasuredOf(sample)
+                    .At(sample.Pigment.TrapCapacityPerG.Value, variation.LadderSmoothing),
+                ReachesMinutes = traps.ReachesMinutes,
+            }
             : ladders.GetValue(sample.Pigment, _ => new(sample, sheets)).FitOf(variation);
 
-    /// <summary>
-    /// The ladder of a decay reading. Rungs slower than the reading told lean on the sheet: they follow the sheet's smoothing.
-    /// </summary>
-    private LadderFitResult Measured(
-        SheetSample sample,
-        MeasuredTraps traps,
-        Pigment onTheShelf,
-        double smoothing
-    )
-    {
-        double perMm3 = sample.Pigment.DensityGPerCm3.Value / 1000;
-        // A draw may take the whole ladder for larger or smaller.
-        double level = sample.Pigment.TrapCapacityPerG.Value / traps.PerG.Sum();
-        double[] rungs = [.. traps.PerG.Select(n => n * perMm3 * level)];
-        if (smoothing != Variation.Likely.LadderSmoothing)
-        {
-            var shelved = sample with { Pigment = onTheShelf };
-            var stands = FitOf(shelved, Variation.Likely).Ladder;
-            var other = FitOf(shelved, new(1, smoothing)).Ladder;
-            for (int k = 0; stands is not null && other is not null && k < rungs.Length; k++)
+    /// <summary>The ladder of a pigment that a decay reading told.</summary>
+    public MeasuredLadder MeasuredOf(SheetSample sample) =>
+        measured.GetValue(
+            sample.Pigment,
+            pigment =>
             {
-                bool isTold = TrapLadder.RateAt20CPerS(k) * 60 * traps.ReachesMinutes >= 1;
-                if (!isTold && stands.TrapsPerMm3[k] > 0)
-                {
-                    rungs[k] *= other.TrapsPerMm3[k] / stands.TrapsPerMm3[k];
-                }
+                var shelved = sample with { Pigment = pigment.AsOnTheShelf! };
+                return new(pigment, smoothing => FitOf(shelved, new(1, smoothing)).Ladder);
             }
-        }
-        return new()
-        {
-            Ladder = new(rungs, traps.TrappingEfficiencyAt20C, ConstantsOf(sample.Pigment)),
-            ReachesMinutes = traps.ReachesMinutes,
-        };
-    }
+        );
 
     /// <summary>The fit itself.</summary>
     internal static LadderFitResult FitTo(SolvedSheet sheet, Pigment pigment, Variation variation) =>

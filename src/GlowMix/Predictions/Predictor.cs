@@ -54,9 +54,13 @@ public sealed class Predictor
 
     /// <summary>All problems of a recipe and of the materials it names, without predicting it.</summary>
     /// <returns>The piece if it can be predicted.</returns>
-    public PieceReading Check(RecipeDocument document)
+    public PieceReading Check(RecipeDocument document) => Checked(PieceAssembly.Of(document, Shelf, files));
+
+    /// <summary>The same of a recipe that somebody has changed.</summary>
+    internal PieceReading CheckChanged(Recipe recipe) => Checked(PieceAssembly.Of(recipe, [], Shelf, files));
+
+    private PieceReading Checked(PieceReading reading)
     {
-        var reading = PieceAssembly.Of(document, Shelf, files);
         if (reading.Piece is not { } piece)
         {
             return reading;

@@ -24,6 +24,8 @@ internal static class PathOfLight
         "Readings.Files",
         "Readings.Spectral",
         "Readings.Decay",
+        "Readings.Fit",
+        "Readings.Sets",
         "Markings",
     ];
 
