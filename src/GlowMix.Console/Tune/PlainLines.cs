@@ -147,9 +147,9 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet)
             sheet.Paragraph("The recipe names no targets.");
             return;
         }
-        foreach (var (what, how, _) in TargetLines.Of(now))
+        foreach (var (name, bounds, how, _) in TargetLines.Of(now))
         {
-            sheet.Paragraph($"{what}: {how}");
+            sheet.Paragraph($"{name} {bounds}: {how}");
         }
     }
 

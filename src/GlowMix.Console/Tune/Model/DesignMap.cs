@@ -116,7 +116,9 @@ internal sealed class DesignMap
                 : "misses "
                     + string.Join(
                         ", ",
-                        TargetLines.Of(prediction with { Targets = missed }).Select(t => t.What)
+                        TargetLines
+                            .Of(prediction with { Targets = missed })
+                            .Select(t => $"{t.Name} {t.Bounds}")
                     )
         );
     }

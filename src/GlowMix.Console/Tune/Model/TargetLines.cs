@@ -7,7 +7,9 @@ namespace GlowMix.Console.Tune.Model;
 internal static class TargetLines
 {
     /// <summary>What is wanted, how it stands, and whether it is met.</summary>
-    public static IEnumerable<(string What, string How, TargetState State)> Of(Prediction prediction)
+    public static IEnumerable<(string Name, string Bounds, string How, TargetState State)> Of(
+        Prediction prediction
+    )
     {
         foreach (var verdict in prediction.Targets)
         {
@@ -31,7 +33,7 @@ internal static class TargetLines
                 TargetState.TooClose => "too close to call" + margin,
                 _ => $"not judged: {verdict.Reason}",
             };
-            yield return ($"{name} {bounds}", how, verdict.State);
+            yield return (name, bounds, how, verdict.State);
         }
     }
 

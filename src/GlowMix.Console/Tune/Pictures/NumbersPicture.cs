@@ -106,7 +106,7 @@ internal static class NumbersPicture
         {
             return;
         }
-        foreach (var (what, how, state) in TargetLines.Of(shown))
+        foreach (var (name, bounds, how, state) in TargetLines.Of(shown))
         {
             int line = isBrief ? y : y + 1;
             if (line >= leaf.Rows)
@@ -125,11 +125,11 @@ internal static class NumbersPicture
             leaf.Set(1, line, mark, Look.Plain);
             if (isBrief)
             {
-                leaf.Put(3, line, $"{what}: {told}", look, leaf.Columns - 4);
+                leaf.Put(3, line, $"{told}: {name}", look, leaf.Columns - 4);
                 y++;
                 continue;
             }
-            leaf.Put(1, y, what, Look.Plain.Faint, leaf.Columns - 2);
+            leaf.Put(1, y, $"{name} {bounds}", Look.Plain.Faint, leaf.Columns - 2);
             leaf.Put(3, line, told, look, leaf.Columns - 4);
             y += 2;
         }

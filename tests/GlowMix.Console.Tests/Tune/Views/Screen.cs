@@ -1,3 +1,4 @@
+using GlowMix.Console.Tune.Model;
 using GlowMix.Console.Tune.Views;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
@@ -15,10 +16,13 @@ internal sealed class Screen : IDisposable
     private readonly SessionToken token;
 
     public Screen(TuneRig rig, int columns, int rows, bool ascii = false, bool hasColour = true)
+        : this(rig.Model, columns, rows, ascii, hasColour) { }
+
+    public Screen(TuneModel model, int columns, int rows, bool ascii = false, bool hasColour = true)
     {
         app.Init(DriverRegistry.Names.ANSI);
         app.Driver!.SetScreenSize(columns, rows);
-        screen = new TuneScreen(rig.Model, ascii, hasColour);
+        screen = new TuneScreen(model, ascii, hasColour);
         token = app.Begin(screen)!;
         app.LayoutAndDraw(true);
     }
