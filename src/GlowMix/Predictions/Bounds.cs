@@ -7,6 +7,14 @@ internal static class Bounds
     private const double FirstMinutes = 0.5;
     private const double LastMinutes = 1440;
 
+    /// <summary>Where a decay curve has its points, min, evenly spaced in the logarithm.</summary>
+    public static IReadOnlyList<double> CurveMinutes { get; } =
+    [
+        .. Enumerable
+            .Range(0, CurvePoints)
+            .Select(i => FirstMinutes * Math.Pow(LastMinutes / FirstMinutes, i / (CurvePoints - 1.0))),
+    ];
+
     /// <summary>Bands of tint and afterglow: every figure that the runs can move.</summary>
     public static IReadOnlyList<KeyValuePair<Figure, Band>> Of(
         IReadOnlyList<FigureValues> runs,
@@ -44,18 +52,16 @@ internal static class Bounds
         {
             return null;
         }
-        var minutes = new double[CurvePoints];
-        var low = new double[CurvePoints];
-        var middle = new double[CurvePoints];
-        var high = new double[CurvePoints];
-        for (int i = 0; i < CurvePoints; i++)
-        {
-            minutes[i] = FirstMinutes * Math.Pow(LastMinutes / FirstMinutes, i / (CurvePoints - 1.0));
-            double[] all = [.. runs.Select(r => r.Glow!.Photopic.LuminanceMcdM2(minutes[i]))];
-            low[i] = all.Min();
-            middle[i] = likely.Glow.Photopic.LuminanceMcdM2(minutes[i]);
-            high[i] = all.Max();
-        }
-        return new(minutes, low, middle, high);
+        double[][] all = [.. runs.Select(r => LuminancesOf(r.Glow!))];
+        return new(
+            CurveMinutes,
+            [.. CurveMinutes.Select((_, i) => all.Min(curve => curve[i]))],
+            LuminancesOf(likely.Glow),
+            [.. CurveMinutes.Select((_, i) => all.Max(curve => curve[i]))]
+        );
     }
+
+    /// <summary>Luminance at <see cref="CurveMinutes"/>, mcd/m².</summary>
+    public static double[] LuminancesOf(PieceGlow glow) =>
+        [.. CurveMinutes.Select(glow.Photopic.LuminanceMcdM2)];
 }

@@ -31,20 +31,27 @@ internal sealed class OpticsShelf(bool readsDerived = true) : IOptics
                 readsDerived
                     ? DerivedGrains.Find(key.Pigment, key.Resin, key.MedianUm, key.Gsd, highestMoment)
                     : null
-            ) ?? Averaged(key, highestMoment);
+            ) ?? Average(key.Pigment, key.Resin, key.MedianUm, key.Gsd, highestMoment);
     }
 
-    private static ClassedGrains Averaged(GrainKey key, int highestMoment)
+    /// <summary>Grains worked out anew, and not kept.</summary>
+    public static ClassedGrains Average(
+        Pigment pigment,
+        Resin resin,
+        double medianUm,
+        double gsd,
+        int highestMoment
+    )
     {
-        var sizes = GrainSizes.ByMass(key.MedianUm, key.Gsd);
+        var sizes = GrainSizes.ByMass(medianUm, gsd);
         return new([
             .. Enumerable
                 .Range(0, GrainClasses.Count)
                 .Select(i =>
                     GrainTable.Of(
-                        key.Pigment.RefractiveIndex.Value,
-                        key.Pigment.AbsorptionPerMm.Value,
-                        key.Resin.RefractiveIndex.Value,
+                        pigment.RefractiveIndex.Value,
+                        pigment.AbsorptionPerMm.Value,
+                        resin.RefractiveIndex.Value,
                         sizes.MassClass(i, GrainClasses.Count),
                         highestMoment: highestMoment
                     )

@@ -35,7 +35,15 @@ internal sealed class PigmentSheets(Shelf shelf, OpticsShelf optics)
     }
 
     /// <summary>The sheet with what its sample absorbs and sends out.</summary>
-    public SolvedSheet Solve(SheetSample sample, double absorptionFactor)
+    public SolvedSheet Solve(SheetSample sample, double absorptionFactor) =>
+        Solve(
+            sample,
+            GrainsOf(sample).WithAbsorptionScaled(absorptionFactor),
+            sample.Pigment.PhotoluminescenceYield.Value
+        );
+
+    /// <summary>The sheet, were the pigment's grains and yield others.</summary>
+    public SolvedSheet Solve(SheetSample sample, GrainTable grains, double yield)
     {
         var pigment = sample.Pigment;
         var sheet = pigment.Sheet;
@@ -45,16 +53,7 @@ internal sealed class PigmentSheets(Shelf shelf, OpticsShelf optics)
             sample.Resin.DensityMixGPerCm3.Value
         );
         var resin = optics.Of(sample.Resin);
-        var grains = optics
-            .GrainsOf(pigment, sample.Resin, pigment.GrainMedianUm.Value, pigment.GrainGsd.Value)
-            .Whole.WithAbsorptionScaled(absorptionFactor);
-        var layer = new PourLayer(
-            sheet.DepthMm.Value,
-            phi,
-            grains,
-            pigment.EmissionPerNm,
-            pigment.PhotoluminescenceYield.Value
-        );
+        var layer = new PourLayer(sheet.DepthMm.Value, phi, grains, pigment.EmissionPerNm, yield);
         var pour = PourOptics.Of(new PourStack(resin, [layer], PackageHeightMm: 0));
         var floor = sample.Backing.ReflectanceIn(resin.Index);
         var lightWPerMm2Nm = 1e-6 * sample.Lamp.WPerM2NmAtLux(sheet.IlluminanceLx.Value);
@@ -67,5 +66,13 @@ internal sealed class PigmentSheets(Shelf shelf, OpticsShelf optics)
             [.. weights],
             pigment.TrapCapacityPerMm3
         );
+    }
+
+    private GrainTable GrainsOf(SheetSample sample)
+    {
+        var pigment = sample.Pigment;
+        return optics
+            .GrainsOf(pigment, sample.Resin, pigment.GrainMedianUm.Value, pigment.GrainGsd.Value)
+            .Whole;
     }
 }

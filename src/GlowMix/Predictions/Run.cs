@@ -12,13 +12,7 @@ internal sealed class Run
         Light = light;
         Variation = variation;
         Glow = glow;
-        var figures = new FigureValues.Builder();
-        RaMeaningful = LitFigures.Set(figures, light);
-        if (glow is not null)
-        {
-            GlowFigures.Set(figures, glow, light.Piece.LimitMcdPerM2);
-        }
-        Figures = figures.Build();
+        (Figures, RaMeaningful) = FiguresOf(light, glow);
     }
 
     public PieceLight Light { get; }
@@ -36,6 +30,18 @@ internal sealed class Run
 
     public static Run Of(PieceLight light, Variation variation, PieceGlow? glow) =>
         new(light, variation, glow);
+
+    /// <summary>What every run tells of a piece; the glow null without pigment.</summary>
+    public static (FigureValues Figures, bool RaMeaningful) FiguresOf(PieceLight light, PieceGlow? glow)
+    {
+        var figures = new FigureValues.Builder();
+        bool raMeaningful = LitFigures.Set(figures, light);
+        if (glow is not null)
+        {
+            GlowFigures.Set(figures, glow, light.Piece.LimitMcdPerM2);
+        }
+        return (figures.Build(), raMeaningful);
+    }
 
     /// <summary>How many runs bound a piece's doubt.</summary>
     public static int CountFor(Piece piece) =>

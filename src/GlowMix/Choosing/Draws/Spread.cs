@@ -16,6 +16,7 @@ internal readonly record struct Spread
     private readonly double below; // one standard deviation, of the number or of its logarithm
     private readonly double above;
     private readonly bool isOfLogarithm;
+    private readonly bool isEven;
     private readonly double leastShare;
     private readonly double mostShare;
 
@@ -24,6 +25,13 @@ internal readonly record struct Spread
         (this.likely, this.below, this.above, this.isOfLogarithm) = (likely, below, above, isOfLogarithm);
         leastShare = ShareBelow(least);
         mostShare = ShareBelow(most);
+    }
+
+    private Spread(double from, double to)
+    {
+        likely = (from + to) / 2;
+        below = above = (to - from) / 2;
+        isEven = true;
     }
 
     /// <summary>Plus or minus a tolerance.</summary>
@@ -80,6 +88,9 @@ internal readonly record struct Spread
         double most = double.PositiveInfinity
     ) => BetweenInLog(likely, likely / factor, likely * factor, least, most);
 
+    /// <summary>Anywhere between two ends, all places alike.</summary>
+    public static Spread Evenly(double from, double to) => new(from, to);
+
     /// <summary>As a material states it; null if it states nothing.</summary>
     public static Spread? Of(
         Doubt doubt,
@@ -95,6 +106,10 @@ internal readonly record struct Spread
     /// <param name="share">Above 0 and below 1.</param>
     public double At(double share)
     {
+        if (isEven)
+        {
+            return likely + (((2 * share) - 1) * above);
+        }
         double deviate = Normal.InvCDF(0, 1, leastShare + (share * (mostShare - leastShare)));
         double step = deviate * (deviate < 0 ? below : above);
         return isOfLogarithm ? likely * Math.Exp(step) : likely + step;

@@ -19,6 +19,13 @@ public sealed class ResinOptics
     /// <param name="absorptionPerMm">Absorption per mm, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside these ranges.</exception>
     public ResinOptics(Spectrum index, Spectrum absorptionPerMm)
+        : this(index, absorptionPerMm, StreamsFor) { }
+
+    /// <summary>A resin whose directions come from elsewhere.</summary>
+    /// <param name="index">Refractive index, 1 to 4.</param>
+    /// <param name="absorptionPerMm">Absorption per mm, 0 or more.</param>
+    /// <param name="streamsFor">What <see cref="StreamsFor"/> gives, perhaps kept from another resin.</param>
+    internal ResinOptics(Spectrum index, Spectrum absorptionPerMm, Func<double, StreamQuadrature> streamsFor)
     {
         ArgumentNullException.ThrowIfNull(index);
         ArgumentNullException.ThrowIfNull(absorptionPerMm);
@@ -41,7 +48,7 @@ public sealed class ResinOptics
             var sets = new StreamQuadrature[WavelengthGrid.Count];
             for (int i = 0; i < sets.Length; i++)
             {
-                sets[i] = StreamQuadrature.For(index[i], NodesOfAPour);
+                sets[i] = streamsFor(index[i]);
             }
             return sets;
         });
@@ -63,6 +70,9 @@ public sealed class ResinOptics
     /// <summary>Highest moment of a phase function that a pour of this resin makes use of.</summary>
     internal int HighestMoment =>
         StreamQuadrature.MomentsFor(Index.Samples.Contains(1) ? 1 : Index[0], NodesOfAPour);
+
+    /// <summary>The directions of a pour for a refractive index.</summary>
+    internal static StreamQuadrature StreamsFor(double index) => StreamQuadrature.For(index, NodesOfAPour);
 
     internal StreamQuadrature StreamsAt(int wavelength) => streams.Value[wavelength];
 

@@ -1,0 +1,8 @@
+using GlowMix.Predictions;
+
+namespace GlowMix.Choosing.Draws;
+
+/// <summary>What one draw came to.</summary>
+/// <param name="Figures">Its figures.</param>
+/// <param name="LuminancesMcdPerM2">At the minutes of <see cref="Bounds.CurveMinutes"/>; null without pigment.</param>
+internal sealed record Draw(FigureValues Figures, double[]? LuminancesMcdPerM2);

@@ -1,0 +1,162 @@
+using System.Collections.Immutable;
+using GlowMix.Afterglow;
+using GlowMix.Materials;
+using GlowMix.Pieces;
+using GlowMix.Predictions;
+
+namespace GlowMix.Choosing.Draws;
+
+/// <summary>Predicts one piece again and again with its doubtful numbers drawn. Safe to use from several threads.</summary>
+internal sealed class DrawBench
+{
+    private readonly Piece piece;
+    private readonly StreamShelf streams = new();
+    private readonly GrainGrid?[] grids;
+    private readonly Dictionary<Pigment, SheetGrid> sheetGrids = new(ReferenceEqualityComparer.Instance);
+
+    /// <param name="piece">A piece that the model can predict.</param>
+    /// <param name="optics">Who has the optics of its materials as they stand.</param>
+    /// <param name="sheets">Who solves the samples of its pigments' sheets.</param>
+    public DrawBench(Piece piece, IOptics optics, PigmentSheets sheets)
+    {
+        this.piece = piece;
+        Numbers = Doubts.Of(piece);
+        var shelf =
+            new List<(
+                Pigment Pigment,
+                Resin Resin,
+                double MedianUm,
+                double Gsd,
+                double Factor,
+                GrainGrid Grid
+            )>();
+        GrainGrid GridOf(Pigment pigment, Resin resin, double medianUm, double gsd, double factor)
+        {
+            foreach (var known in shelf)
+            {
+                if (
+                    ReferenceEquals(known.Pigment, pigment)
+                    && ReferenceEquals(known.Resin, resin)
+                    && (known.MedianUm, known.Gsd, known.Factor) == (medianUm, gsd, factor)
+                )
+                {
+                    return known.Grid;
+                }
+            }
+            var grid = new GrainGrid(pigment, resin, medianUm, gsd, factor, optics);
+            shelf.Add((pigment, resin, medianUm, gsd, factor, grid));
+            return grid;
+        }
+        grids =
+        [
+            .. piece.Layers.Select(
+                (l, i) =>
+                    l.HasPigment
+                        ? GridOf(
+                            l.Pigment!,
+                            piece.Resin,
+                            l.GrainMedianUm,
+                            l.GrainGsd,
+                            piece.Recipe.Layers[i].GrainToleranceFactor ?? 1
+                        )
+                        : null
+            ),
+        ];
+        foreach (var pigment in piece.Layers.Where(l => l.HasPigment).Select(l => l.Pigment!))
+        {
+            if (!sheetGrids.ContainsKey(pigment))
+            {
+                var sample = sheets.SampleOf(pigment).Sample!;
+                var grid = GridOf(
+                    pigment,
+                    sample.Resin,
+                    pigment.GrainMedianUm.Value,
+                    pigment.GrainGsd.Value,
+                    1
+                );
+                sheetGrids[pigment] = new(sample, sheets, grid);
+            }
+        }
+    }
+
+    /// <summary>What is drawn.</summary>
+    public ImmutableArray<DoubtfulNumber> Numbers { get; }
+
+    /// <summary>Works out beforehand what draws share, so that they do not wait for each other.</summary>
+    /// <param name="points">All of them, each with a share for every number.</param>
+    public void Prepare(IEnumerable<double[]> points)
+    {
+        foreach (double[] point in points)
+        {
+            var draft = DraftOf(point);
+            var resin = draft.ResinOf().RefractiveIndex.Value;
+            for (int i = 0; i < grids.Length; i++)
+            {
+                if (grids[i] is { } grid)
+                {
+                    var pigment = draft.Pigments.First(p =>
+                        ReferenceEquals(p.Pigment, piece.Layers[i].Pigment)
+                    );
+                    grid.Prepare(pigment.Drawn().RefractiveIndex.Value, resin);
+                }
+            }
+        }
+    }
+
+    /// <summary>The figures of one draw; null if its pigment could not have given its own sheet.</summary>
+    /// <param name="point">A share above 0 and below 1 for every number.</param>
+    public Draw? Run(double[] point)
+    {
+        var drawn = DrawnOf(point);
+        if (LaddersOf(drawn) is not { } ladders)
+        {
+            return null;
+        }
+        var light = PieceLight.Of(drawn.Piece, drawn.Optics, 1);
+        var glow = piece.HasPigment ? PieceGlow.Of(light, p => ladders[p]) : null;
+        var (figures, raMeaningful) = Predictions.Run.FiguresOf(light, glow);
+        return new(figures, glow is null ? null : Bounds.LuminancesOf(glow));
+    }
+
+    /// <summary>The piece of one draw.</summary>
+    internal DrawnPiece DrawnOf(double[] point) => DraftOf(point).Drawn(grids, streams);
+
+    /// <summary>The ladders of a drawn piece's pigments; null if one of them could not have given its sheet.</summary>
+    internal IReadOnlyDictionary<Pigment, TrapLadder>? LaddersOf(DrawnPiece drawn)
+    {
+        var ladders = new Dictionary<Pigment, TrapLadder>(ReferenceEqualityComparer.Instance);
+        foreach (var (draft, pigment) in drawn.Pigments)
+        {
+            if (sheetGrids.TryGetValue(draft.Pigment, out var sheet))
+            {
+                var fit = LadderFit.To(
+                    sheet.At(
+                        draft.AbsorptionFactor,
+                        draft.IndexShift,
+                        draft.Yield,
+                        pigment.TrapCapacityPerMm3
+                    ),
+                    LadderShelf.ConstantsOf(pigment),
+                    draft.LadderSmoothing,
+                    draft.WeightExponent
+                );
+                if (fit.Ladder is not { } ladder)
+                {
+                    return null;
+                }
+                ladders[pigment] = ladder;
+            }
+        }
+        return ladders;
+    }
+
+    private PieceDraft DraftOf(double[] point)
+    {
+        var draft = new PieceDraft(piece);
+        for (int i = 0; i < Numbers.Length; i++)
+        {
+            Numbers[i].Put(draft, Numbers[i].Spread.At(point[i]));
+        }
+        return draft;
+    }
+}
