@@ -11,7 +11,12 @@ internal sealed class SampleRunner(Prediction prediction) : IRecipeRunner
 {
     public Exception? Fault { get; init; }
 
-    public RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop) =>
+    public RecipeOutcome Predict(
+        FileText recipe,
+        FolderMaterials files,
+        IDrawWatcher? draws,
+        CancellationToken stop
+    ) =>
         Fault is not null ? throw Fault
         : Document.Read(recipe) is { Root: null } broken ? new(null, broken.Problems)
         : new(prediction with { Recipe = recipe.Name }, []);

@@ -20,7 +20,7 @@ public sealed class ShippedRecipeTests : IDisposable
     [Theory, MemberData(nameof(Recipes))]
     public void A_recipe_is_predicted_in_words_that_fit_the_page(string recipe)
     {
-        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe), "--full", "--plot"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe), "--quick", "--full", "--plot"));
         Assert.Empty(line.Error);
         Assert.All(line.OutLines.Skip(1), text => Assert.InRange(text.Length, 0, 80));
         foreach (string word in new[] { "NaN", "Infinity", "∞", "E+", "E-" })
@@ -32,7 +32,7 @@ public sealed class ShippedRecipeTests : IDisposable
     [Theory, MemberData(nameof(Recipes))]
     public void The_plain_output_is_a_page_with_warnings_of_a_line_each(string recipe)
     {
-        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe)));
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe), "--quick"));
         string[] lines = line.OutLines;
         Assert.StartsWith("Lit: ", lines[1], StringComparison.Ordinal);
         Assert.Contains(lines, l => l.StartsWith("Dark: ", StringComparison.Ordinal));
@@ -41,7 +41,7 @@ public sealed class ShippedRecipeTests : IDisposable
         Assert.InRange(blank, 3, 7);
         Assert.All(lines.Skip(1), l => Assert.InRange(l.Length, 0, 80));
 
-        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe), "--json"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped(recipe), "--quick", "--json"));
         using var json = JsonDocument.Parse(line.Out);
         int told = json
             .RootElement.GetProperty("warnings")
@@ -53,6 +53,18 @@ public sealed class ShippedRecipeTests : IDisposable
     }
 
     [Fact]
+    public void Draws_fit_the_page_too_and_say_how_many_they_are()
+    {
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped("stair-edge.yaml")));
+        Assert.InRange(line.OutLines.Length, 15, 36);
+        Assert.All(line.OutLines, l => Assert.InRange(l.Length, 0, 80));
+        Assert.Contains(
+            line.OutLines,
+            l => l.StartsWith("Bands      10 to 90 % of ", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
     public void Several_recipes_make_one_array_the_same_under_any_culture()
     {
         string[] files =
@@ -61,7 +73,7 @@ public sealed class ShippedRecipeTests : IDisposable
             Shipped("clear-tread.yaml"),
             Shipped("measured-led.yaml"),
         ];
-        Assert.Equal(ExitCode.Done, line.Run(["predict", "--json", .. files]));
+        Assert.Equal(ExitCode.Done, line.Run(["predict", "--json", "--quick", .. files]));
         string json = line.Out;
         using (var parsed = JsonDocument.Parse(json))
         {
@@ -74,7 +86,7 @@ public sealed class ShippedRecipeTests : IDisposable
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-            Assert.Equal(ExitCode.Done, line.Run(["predict", "--json", .. files]));
+            Assert.Equal(ExitCode.Done, line.Run(["predict", "--json", "--quick", .. files]));
         }
         finally
         {

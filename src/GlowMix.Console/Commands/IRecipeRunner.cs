@@ -11,8 +11,14 @@ internal interface IRecipeRunner
     /// <summary>Predicts a recipe.</summary>
     /// <param name="recipe">The file's text.</param>
     /// <param name="files">The user's files beside it.</param>
+    /// <param name="draws">Who is told how the draws get on; null for the quick way, without draws.</param>
     /// <param name="stop">Ends the run.</param>
-    RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop);
+    RecipeOutcome Predict(
+        FileText recipe,
+        FolderMaterials files,
+        IDrawWatcher? draws,
+        CancellationToken stop
+    );
 
     /// <summary>Errors and warnings of a recipe and the files it names, without predicting it.</summary>
     IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files);

@@ -34,6 +34,10 @@ internal sealed class PredictCommand
         Description =
             "also keep the figures beside the recipe, in NAME.figures.yaml, to be compared in a review",
     };
+    private readonly Option<bool> quick = new("--quick")
+    {
+        Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
+    };
     private readonly Option<bool> targets = new("--targets")
     {
         Description = "end with exit code 4 if a target of a recipe is missed",
@@ -55,7 +59,7 @@ internal sealed class PredictCommand
         );
         files = FileArguments.Create(Command, args, "recipe files (YAML)");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, write, json, targets, watch, ascii])
+        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, write, json, targets, quick, watch, ascii])
         {
             Command.Add(option);
         }
@@ -120,7 +124,7 @@ internal sealed class PredictCommand
                 skipped++;
                 continue;
             }
-            var prediction = Predict(text, ref code);
+            var prediction = Predict(text, parsed.GetValue(quick), ref code);
             if (prediction is null)
             {
                 continue;
@@ -191,11 +195,20 @@ internal sealed class PredictCommand
         return ExitCode.Done;
     }
 
-    private Prediction? Predict(FileText text, ref int code)
+    private Prediction? Predict(FileText text, bool isQuick, ref int code)
     {
-        var outcome = text.Problem is { } unreadable
-            ? new RecipeOutcome(null, [unreadable])
-            : runner.Predict(text, FolderMaterials.BesideFile(text.Name, surroundings), surroundings.Stop);
+        RecipeOutcome outcome;
+        using (var line = new LikelyLine(surroundings))
+        {
+            outcome = text.Problem is { } unreadable
+                ? new RecipeOutcome(null, [unreadable])
+                : runner.Predict(
+                    text,
+                    FolderMaterials.BesideFile(text.Name, surroundings),
+                    isQuick ? null : line,
+                    surroundings.Stop
+                );
+        }
         code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
         return outcome.Prediction;
     }

@@ -14,9 +14,18 @@ internal sealed class RecipeRunner : IRecipeRunner
     private readonly Dictionary<string, Predictor> ofFolder = [];
 
     /// <inheritdoc/>
-    public RecipeOutcome Predict(FileText recipe, FolderMaterials files, CancellationToken stop)
+    public RecipeOutcome Predict(
+        FileText recipe,
+        FolderMaterials files,
+        IDrawWatcher? draws,
+        CancellationToken stop
+    )
     {
-        var outcome = new Forecaster(PredictorFor(files)).Bounded(RecipeDocument.Read(recipe));
+        var forecaster = new Forecaster(PredictorFor(files));
+        var document = RecipeDocument.Read(recipe);
+        var outcome = draws is null
+            ? forecaster.Bounded(document)
+            : forecaster.Drawn(document, draws.Likely, draws.Done, stop: stop);
         stop.ThrowIfCancellationRequested();
         return new(outcome.Prediction, outcome.Problems);
     }

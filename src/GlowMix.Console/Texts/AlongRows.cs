@@ -10,6 +10,9 @@ internal static class AlongRows
     /// </summary>
     internal const double SeenFromUPrimeVPrime = 0.0033;
 
+    /// <summary>Where the limit is from.</summary>
+    public const string Source = "limit: three steps of CIE TN 001:2014";
+
     /// <summary>A sentence a place, and one about the step; none where the pour is level.</summary>
     public static IEnumerable<string> Of(Prediction prediction)
     {
@@ -27,7 +30,7 @@ internal static class AlongRows
         if (prediction.Figures["along_largest_step_u_prime_v_prime"] is double step)
         {
             string seen = step > SeenFromUPrimeVPrime ? "can be seen" : "hardly seen";
-            yield return $"step Δu′v′ {Digits.Fixed(step, 4)}, {seen} (limit {Digits.Fixed(SeenFromUPrimeVPrime, 4)}: three steps of CIE TN 001:2014)";
+            yield return $"step Δu′v′ {Digits.Fixed(step, 4)}, {seen} (limit {Digits.Fixed(SeenFromUPrimeVPrime, 4)})";
         }
     }
 }

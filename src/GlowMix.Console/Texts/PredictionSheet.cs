@@ -27,7 +27,15 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
         new PourRows(prediction, sheet).Print();
         // Level or not is one line; the places themselves are for --full.
         Rows("Along", full ? AlongRows.Of(prediction) : AlongRows.Of(prediction).TakeLast(1));
+        if (full && prediction.Along.Count > 0)
+        {
+            sheet.Row("", AlongRows.Source);
+        }
         Rows("Targets", TargetRows.Of(prediction));
+        if (prediction.Bands.Count > 0)
+        {
+            sheet.Row("Bands", BandWords.Of(prediction));
+        }
         new DoubtRows(prediction, sheet).Print(full);
         if (full)
         {

@@ -7,7 +7,7 @@ internal static class TargetRows
 {
     private const int DigitsShown = 3;
 
-    /// <summary>'lit.duv, -0.006 to 0.02: met, 0.0038 inside; …'.</summary>
+    /// <summary>'lit.duv, -0.006 to 0.02: met in all draws, 0.0038 inside'.</summary>
     public static IEnumerable<string> Of(Prediction prediction) =>
         prediction.Targets.Select(verdict => Of(verdict, prediction));
 
@@ -26,18 +26,20 @@ internal static class TargetRows
         {
             return what + $"not judged, {verdict.Reason}";
         }
-        string share = verdict.ShareOfDraws is double s ? $", met in {OfTen(s)}" : "";
-        string margin = Number(Math.Abs(verdict.Margin ?? 0)) + unit;
-        string likely = $"likely {Number(verdict.Value)}{unit}";
+        string margin =
+            $"{Number(Math.Abs(verdict.Margin ?? 0))}{unit} {(verdict.Margin < 0 ? "outside" : "inside")}";
         var band = prediction.BandOf(verdict.Figure);
+        string deciding = verdict.DecidedBy is { } reading ? $"; {reading} would narrow it most" : "";
         return what
-            + verdict.State switch
+            + (verdict.State, verdict.ShareOfDraws) switch
             {
-                TargetState.Met => $"met{share}; {likely}, {margin} inside",
-                TargetState.Missed => $"missed{share}; {likely}, {margin} outside",
-                _ => $"too close to call{share}; {likely} ({Number(band.Low)} to {Number(band.High)}), "
-                    + $"{margin} {(verdict.Margin >= 0 ? "inside" : "outside")}"
-                    + (verdict.DecidedBy is { } reading ? $"; {reading} would narrow it most" : ""),
+                (TargetState.Met, double share) => $"met in {OfTen(share)}, {margin}",
+                (TargetState.Met, null) => $"met, {margin}",
+                (TargetState.Missed, 0) => $"missed in all draws, {margin}",
+                (TargetState.Missed, double share) => $"missed, met in {OfTen(share)}, {margin}",
+                (TargetState.Missed, null) => $"missed, {margin}",
+                (_, var share) => $"too close to call{(share is double s ? $", met in {OfTen(s)}" : "")}; "
+                    + $"{Number(band.Low)} to {Number(band.High)}{unit}, likely {margin}{deciding}",
             };
     }
 

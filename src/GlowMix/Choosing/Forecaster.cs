@@ -1,3 +1,6 @@
+using System.Globalization;
+using GlowMix.Choosing.Draws;
+using GlowMix.Pieces;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
 
@@ -9,6 +12,12 @@ namespace GlowMix.Choosing;
 /// </summary>
 public sealed class Forecaster
 {
+    /// <summary>Draws that a band takes unless told otherwise.</summary>
+    public const int UsualDraws = 512;
+
+    // Fewer than this and ten percent of them are three or less.
+    private const int FewestDraws = 32;
+
     private readonly Predictor predictor;
 
     /// <param name="predictor">Who predicts.</param>
@@ -51,20 +60,108 @@ public sealed class Forecaster
         {
             return new(null, problems);
         }
-        var (prediction, runs) = predictor.Foretell(piece, bounded: true);
+        return new(Bounded(piece), problems);
+    }
+
+    /// <summary>A prediction whose bands hold the middle 80 % of draws within all tolerances and doubts.</summary>
+    /// <param name="document">The recipe; one with errors gives its problems back.</param>
+    /// <param name="likely">Told the likely figures, before anything is drawn; may be null.</param>
+    /// <param name="done">Told how many draws are done, from any thread; may be null.</param>
+    /// <param name="draws">How many, 1 or more.</param>
+    /// <param name="cores">How many cores to use, null for all; the answer is the same.</param>
+    /// <param name="stop">Ends the run.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public PredictionOutcome Drawn(
+        RecipeDocument document,
+        Action<Prediction>? likely = null,
+        Action<int>? done = null,
+        int draws = UsualDraws,
+        int? cores = null,
+        CancellationToken stop = default
+    )
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
+        var (piece, problems) = predictor.Check(document);
+        if (piece is null)
+        {
+            return new(null, problems);
+        }
+        var prediction = predictor.Foretell(piece, bounded: false).Prediction;
+        likely?.Invoke(prediction);
+        stop.ThrowIfCancellationRequested();
+        var table = DrawTable.Of(
+            new DrawBench(piece, predictor.Optics, predictor.Sheets),
+            draws,
+            cores,
+            done,
+            stop
+        );
         return new(
-            prediction with
-            {
-                Targets = TargetJudge.Of(
-                    piece.Recipe.Targets,
-                    prediction,
-                    _ => null,
-                    figure => ReadingOf(figure, runs)
-                ),
-            },
+            table.Count < FewestDraws && table.RefusedCount > 0
+                ? Bounded(piece)
+                : Banded(piece, prediction, table),
             problems
         );
     }
+
+    private Prediction Bounded(Piece piece)
+    {
+        var (prediction, runs) = predictor.Foretell(piece, bounded: true);
+        return prediction with
+        {
+            Targets = TargetJudge.Of(
+                piece.Recipe.Targets,
+                prediction,
+                _ => null,
+                figure => ReadingOf(figure, runs)
+            ),
+        };
+    }
+
+    private static Prediction Banded(Piece piece, Prediction likely, DrawTable table)
+    {
+        var bands = new List<KeyValuePair<Figure, Band>>();
+        foreach (var figure in FigureCatalogue.All)
+        {
+            if (
+                table.BandOf(figure, likely.Figures[figure]) is { } band
+                && (IsBanded(figure) || band.Low < band.High)
+            )
+            {
+                bands.Add(new(figure, band));
+            }
+        }
+        var banded = likely with
+        {
+            Bands = bands,
+            Decay = table.DecayOf(likely.Decay),
+            DrawCount = table.Count,
+            Warnings = table.RefusedCount > 0 ? [.. likely.Warnings, LeftOut(table)] : likely.Warnings,
+        };
+        return banded with
+        {
+            Targets = TargetJudge.Of(
+                piece.Recipe.Targets,
+                banded,
+                figure => bands.Exists(b => b.Key.Index == figure.Index) ? table.Of(figure) : null,
+                figure => table.HeaviestCauseOf(figure)?.Reading
+            ),
+        };
+    }
+
+    private static bool IsBanded(Figure figure) =>
+        figure.Name.StartsWith("lit.", StringComparison.Ordinal)
+        || figure.Name.StartsWith("afterglow.", StringComparison.Ordinal);
+
+    private static Warning LeftOut(DrawTable table) =>
+        new(
+            "draws-left-out",
+            "afterglow.luminance_mcd_m2[10]",
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{table.RefusedCount} of {table.Count + table.RefusedCount} draws contradict a pigment's own sheet: so weak, or with so few traps, it could not have glowed as told; they are left out"
+            )
+        );
 
     /// <summary>Of the two numbers that the bounding runs turn, the one that moves a figure more.</summary>
     private static string? ReadingOf(Figure figure, IReadOnlyList<Run> runs)

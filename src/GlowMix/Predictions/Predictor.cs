@@ -37,8 +37,11 @@ public sealed class Predictor
     /// <summary>Where materials are looked up.</summary>
     public Shelf Shelf { get; }
 
-    /// <summary>The optics of materials as they stand.</summary>
+    /// <summary>What is kept of materials' optics.</summary>
     internal IOptics Optics => optics;
+
+    /// <summary>Who solves the samples of pigments' sheets.</summary>
+    internal PigmentSheets Sheets => sheets;
 
     /// <summary>Predicts a recipe.</summary>
     /// <param name="document">The recipe; one with errors gives its problems back.</param>

@@ -50,7 +50,7 @@ public sealed class BatchCommandTests : IDisposable
     [Fact]
     public void The_masses_for_programs_are_those_of_predict_times_the_pieces()
     {
-        line.Run("predict", "stair-edge.yaml", "--json");
+        line.Run("predict", "stair-edge.yaml", "--quick", "--json");
         using var predicted = JsonDocument.Parse(line.Out);
         Assert.Equal(ExitCode.Done, line.Run("batch", "stair-edge.yaml", "--pieces", "4", "--json"));
         using var batch = JsonDocument.Parse(line.Out);

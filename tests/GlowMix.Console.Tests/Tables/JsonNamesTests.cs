@@ -137,7 +137,7 @@ public sealed class JsonNamesTests : IDisposable
     private JsonDocument Predicted(string recipe)
     {
         string path = Path.Combine(TopFolder.Path, "recipes", recipe);
-        Assert.Equal(ExitCode.Done, line.Run("predict", path, "--json"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", path, "--quick", "--json"));
         return JsonDocument.Parse(line.Out);
     }
 

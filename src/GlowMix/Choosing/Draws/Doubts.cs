@@ -209,10 +209,11 @@ internal sealed class Doubts
 
     private void AddLight()
     {
+        double fluxLm = piece.Led.FluxLm.Value;
         Add(
             CauseTexts.LedLight(piece.Led.Name),
-            Spread.Of(piece.Led.FluxLm.Doubt, 1, 0),
-            (draft, v) => draft.FluxFactor = v
+            Spread.Of(piece.Led.FluxLm.Doubt, fluxLm, 0),
+            (draft, v) => draft.FluxFactor = v / fluxLm
         );
         AddWithin(
             CauseTexts.LedLight(piece.Led.Name),

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using GlowMix.Materials;
 using GlowMix.Predictions;
 using GlowMix.Spectra;
@@ -10,32 +9,18 @@ namespace GlowMix.Choosing.Draws;
 /// stated one, interpolated between Lorenz–Mie averages: a draw computes no series. Safe to use from several threads.
 /// </summary>
 /// <remarks>
-/// By the index of grain over resin the cross-sections and moments follow a parabola through three averages. Absorption and
-/// size, which hardly depend on the index, multiply that by a parabola of their own over the logarithm, taken at the materials'
-/// own indices. The materials' own numbers give their own table, to the last digit but rounding. Where grain and resin match,
-/// everything has a kink there: straight lines between two averages.
+/// By the index of grain over resin the numbers of <see cref="GrainNumbers"/> follow a cubic through four averages. Absorption and
+/// size, which depend on the index little, multiply that by a parabola of their own over the logarithm; that of absorption is taken
+/// at two indices. The materials' own numbers give their own table, to the last digit but rounding.
 /// </remarks>
 internal sealed class GrainGrid
 {
-    /// <summary>Distance of the averages either side, in tolerances or factors of the doubt (two standard deviations).</summary>
-    private const double Reach = 1.2;
+    /// <summary>The index node where absorption is turned a second time.</summary>
+    private const int Aside = -2;
 
-    private const double LeastStep = 0.02;
-    private const double MostStep = 0.05;
-    private const double StepOfContrast = 0.3;
-    private const int At550Nm = (550 - WavelengthGrid.FirstNm) / WavelengthGrid.StepNm;
+    private static readonly double[] AsItStands = [0, 1, 0];
 
-    private readonly Pigment pigment;
-    private readonly Resin resin;
-    private readonly double medianUm;
-    private readonly double gsd;
-    private readonly double contrast;
-    private readonly double[] logAbsorptions;
-    private readonly double[]? logSizes;
-    private readonly ConcurrentDictionary<(int Index, int Absorption, int Size), Lazy<double[]>> nodes =
-        new();
-    private readonly int classes;
-    private readonly int highestMoment;
+    private readonly GrainNodes nodes;
 
     /// <param name="pigment">As it stands.</param>
     /// <param name="resin">As it stands.</param>
@@ -50,37 +35,16 @@ internal sealed class GrainGrid
         double gsd,
         double sizeFactor,
         IOptics optics
-    )
-    {
-        (this.pigment, this.resin, this.medianUm, this.gsd) = (pigment, resin, medianUm, gsd);
-        contrast = pigment.RefractiveIndex.Value[At550Nm] - resin.RefractiveIndex.Value[At550Nm];
-        double absorption = Reach * Math.Log(pigment.AbsorptionPerMm.Doubt.HighOf(1));
-        logAbsorptions = [-absorption, 0, absorption];
-        double size = Reach * Math.Log(sizeFactor);
-        logSizes = size > 0 ? [-size, 0, size] : null;
-        var own = optics.GrainsOf(pigment, resin, medianUm, gsd);
-        classes = own.Classes.Length;
-        highestMoment = own.Classes[0].HighestMoment;
-        nodes[default] = new(GrainNumbers.Of(own));
-    }
+    ) => nodes = new(pigment, resin, medianUm, gsd, sizeFactor, optics);
 
     /// <summary>Works out the averages that some grains need, so that draws on several threads do not wait for each other.</summary>
     public void Prepare(Spectrum pigmentIndex, Spectrum resinIndex)
     {
-        foreach (int node in Stencil(OffsetAt(At550Nm, pigmentIndex, resinIndex)))
+        foreach (int node in nodes.Stencil(pigmentIndex, resinIndex))
         {
-            _ = Node(node, 0, 0);
+            _ = nodes[node, 0, 0];
         }
-        if (logAbsorptions[2] > 0)
-        {
-            _ = Node(0, -1, 0);
-            _ = Node(0, 1, 0);
-        }
-        if (logSizes is not null)
-        {
-            _ = Node(0, 0, -1);
-            _ = Node(0, 0, 1);
-        }
+        _ = Turns();
     }
 
     /// <summary>Grains of other numbers.</summary>
@@ -95,25 +59,31 @@ internal sealed class GrainGrid
         double sizeFactor = 1
     )
     {
-        int[] stencil = Stencil(OffsetAt(At550Nm, pigmentIndex, resinIndex));
-        double[] offsets = [.. stencil.Select(OffsetOf)];
-        double[][] line = [.. stencil.Select(n => Node(n, 0, 0))];
-        double[] own = Node(0, 0, 0);
-        int width = GrainNumbers.PerWavelength(highestMoment);
-        var row = new double[own.Length];
-        Span<double> weights = stackalloc double[3];
+        int[] stencil = nodes.Stencil(pigmentIndex, resinIndex);
+        double[] offsets = [.. stencil.Select(nodes.OffsetOf)];
+        double[][] line = [.. stencil.Select(n => nodes[n, 0, 0])];
+        var (absorption, aside, size) = Turns();
+        double asideAt = nodes.OffsetOf(Aside);
+        int width = GrainNumbers.PerWavelength(nodes.HighestMoment);
+        var row = new double[line[0].Length];
+        Span<double> weights = stackalloc double[stencil.Length];
         Span<double> byAbsorption = stackalloc double[3];
         Span<double> bySize = stackalloc double[3];
+        Span<double> bySizeAlone = stackalloc double[3];
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
-            Lagrange.Weights(offsets, OffsetAt(i, pigmentIndex, resinIndex), weights);
+            double offset = nodes.OffsetAt(i, pigmentIndex, resinIndex);
+            Lagrange.Weights(offsets, offset, weights);
             // A sphere is told by its index over the resin's and by size and absorption in units of the wavelength in the
             // resin: another resin is the same as another size and absorption. Where sizes are not drawn that small change of
             // size is left out.
-            double scale = logSizes is null ? 1 : resinIndex[i] / resin.RefractiveIndex.Value[i];
-            Side(logAbsorptions, Math.Log(absorptionFactor / scale), byAbsorption);
-            Side(logSizes, Math.Log(sizeFactor * scale), bySize);
-            for (int c = 0; c < classes; c++)
+            double scale = size is null ? 1 : nodes.ScaleAt(i, resinIndex);
+            // What a grain shades within itself goes with absorption times size: of that, size has its own part already.
+            double logSize = size is null ? 0 : Math.Log(sizeFactor * scale);
+            absorption?.Weights(Math.Log(absorptionFactor / scale) + logSize, byAbsorption);
+            absorption?.Weights(logSize, bySizeAlone);
+            size?.Weights(logSize, bySize);
+            for (int c = 0; c < nodes.ClassCount; c++)
             {
                 int from = ((c * WavelengthGrid.Count) + i) * width;
                 for (int q = from; q < from + width; q++)
@@ -123,100 +93,41 @@ internal sealed class GrainGrid
                     {
                         value += weights[n] * line[n][q];
                     }
-                    row[q] = value;
+                    double own = absorption?.Ratio(q, byAbsorption, bySizeAlone) ?? 1;
+                    double other = aside?.Ratio(q, byAbsorption, bySizeAlone) ?? 1;
+                    row[q] =
+                        value
+                        * (own + (offset / asideAt * (other - own)))
+                        * (size?.Ratio(q, bySize, AsItStands) ?? 1)
+                        * (q == from ? absorptionFactor : scale);
                 }
-                Multiply(row, own, from, width, byAbsorption, logAbsorptions, (0, 1, 0));
-                Multiply(row, own, from, width, bySize, logSizes, (0, 0, 1));
-                row[from] *= scale;
-                row[from + 1] *= scale;
             }
         }
-        return GrainNumbers.ToGrains(row, classes, highestMoment);
+        return GrainNumbers.ToGrains(row, nodes.ClassCount, nodes.HighestMoment);
     }
 
-    private static void Side(double[]? logNodes, double at, Span<double> weights)
+    private (Turn? Absorption, Turn? Aside, Turn? Size) Turns() =>
+        (
+            Turn.Of(nodes.LogAbsorptions, side => nodes[0, side, 0]),
+            Turn.Of(nodes.LogAbsorptions, side => nodes[Aside, side, 0]),
+            Turn.Of(nodes.LogSizes, side => nodes[0, 0, side])
+        );
+
+    /// <summary>What another absorption, or another size, makes of the numbers.</summary>
+    private sealed record Turn(double[] LogNodes, double[] Low, double[] Own, double[] High)
     {
-        if (logNodes is not null && logNodes[2] > 0)
-        {
-            Lagrange.Weights(logNodes, at, weights);
-        }
-    }
+        public static Turn? Of(double[]? logNodes, Func<int, double[]> rowAt) =>
+            logNodes is null ? null : new(logNodes, rowAt(-1), rowAt(0), rowAt(1));
 
-    private void Multiply(
-        double[] row,
-        double[] own,
-        int from,
-        int width,
-        ReadOnlySpan<double> weights,
-        double[]? logNodes,
-        (int Index, int Absorption, int Size) up
-    )
-    {
-        if (logNodes is null || logNodes[2] == 0)
-        {
-            return;
-        }
-        double[] low = Node(-up.Index, -up.Absorption, -up.Size);
-        double[] high = Node(up.Index, up.Absorption, up.Size);
-        for (int q = from; q < from + width; q++)
-        {
-            if (own[q] > 0)
-            {
-                row[q] *= ((weights[0] * low[q]) + (weights[1] * own[q]) + (weights[2] * high[q])) / own[q];
-            }
-        }
-    }
+        public void Weights(double log, Span<double> weights) => Lagrange.Weights(LogNodes, log, weights);
 
-    /// <summary>How far the pigment's index would have to move in the resin as it stands, for grain over resin to be the same.</summary>
-    private double OffsetAt(int wavelength, Spectrum pigmentIndex, Spectrum resinIndex) =>
-        (pigmentIndex[wavelength] * resin.RefractiveIndex.Value[wavelength] / resinIndex[wavelength])
-        - pigment.RefractiveIndex.Value[wavelength];
-
-    /// <summary>The nodes around an offset: three, or the two next to it where grain and resin come to match between three.</summary>
-    private int[] Stencil(double offset)
-    {
-        int below = 0;
-        while (OffsetOf(below) > offset)
+        public double Ratio(int number, ReadOnlySpan<double> weights, ReadOnlySpan<double> over)
         {
-            below--;
+            double below = At(number, over);
+            return below > 0 ? At(number, weights) / below : 1;
         }
-        while (OffsetOf(below + 1) <= offset)
-        {
-            below++;
-        }
-        int nearest = offset - OffsetOf(below) < OffsetOf(below + 1) - offset ? below : below + 1;
-        int[] three = [nearest - 1, nearest, nearest + 1];
-        return three.All(n => (contrast + OffsetOf(n) > 0) == (contrast + OffsetOf(nearest) > 0))
-            ? three
-            : [below, below + 1];
-    }
 
-    // 0 is the pigment's own index; steps are small where the contrast is.
-    private double OffsetOf(int node)
-    {
-        double offset = 0;
-        for (int n = 0; n != node; n += Math.Sign(node))
-        {
-            offset +=
-                Math.Sign(node)
-                * Math.Clamp(StepOfContrast * Math.Abs(contrast + offset), LeastStep, MostStep);
-        }
-        return offset;
-    }
-
-    private double[] Node(int index, int absorption, int size) =>
-        nodes.GetOrAdd((index, absorption, size), key => new(() => Averaged(key))).Value;
-
-    private double[] Averaged((int Index, int Absorption, int Size) key)
-    {
-        double offset = OffsetOf(key.Index);
-        double factor = Math.Exp(logAbsorptions[1 + key.Absorption]);
-        var moved = pigment with
-        {
-            RefractiveIndex = pigment.RefractiveIndex.Select(n => n.Select((double x) => x + offset)),
-            AbsorptionPerMm = pigment.AbsorptionPerMm.Select(a => factor * a),
-        };
-        double median = medianUm * Math.Exp(logSizes?[1 + key.Size] ?? 0);
-        return GrainNumbers.Of(OpticsShelf.Average(moved, resin, median, gsd, highestMoment));
+        private double At(int number, ReadOnlySpan<double> weights) =>
+            (weights[0] * Low[number]) + (weights[1] * Own[number]) + (weights[2] * High[number]);
     }
 }

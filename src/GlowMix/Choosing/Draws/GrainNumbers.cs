@@ -7,8 +7,9 @@ namespace GlowMix.Choosing.Draws;
 
 /// <summary>The numbers of classed grains in one row, so that tables can be added up and multiplied.</summary>
 /// <remarks>
-/// Class by class and wavelength by wavelength: absorption, scattering, and how far each moment is short of 1. Where grains
-/// nearly match the resin all light goes on ahead, and these shortfalls are what is left to tell.
+/// Class by class and wavelength by wavelength: absorption, scattering, and scattering times what each moment is short of 1. Light
+/// sees no more than these products (scattering itself falls out with the forward peak: Wiscombe 1977, delta-M), and they go
+/// smoothly to nothing where grain and resin match, which neither factor does.
 /// </remarks>
 internal static class GrainNumbers
 {
@@ -28,7 +29,7 @@ internal static class GrainNumbers
                 row[at++] = table.ScatteringPerMm[i];
                 foreach (double moment in table.Moments(i).Span[1..])
                 {
-                    row[at++] = 1 - moment;
+                    row[at++] = table.ScatteringPerMm[i] * (1 - moment);
                 }
             }
         }
@@ -44,13 +45,20 @@ internal static class GrainNumbers
             var averages = new GrainAverage[WavelengthGrid.Count];
             for (int i = 0; i < averages.Length; i++)
             {
-                double absorption = Math.Max(0, row[at++]);
-                double scattering = Math.Max(0, row[at++]);
+                double absorption = Math.Max(0, row[at]);
+                double scattering = Math.Max(0, row[at + 1]);
+                at += 2;
+                var products = row[at..(at + highestMoment)];
+                at += highestMoment;
+                foreach (double product in products)
+                {
+                    scattering = Math.Max(scattering, product);
+                }
                 var moments = new double[highestMoment + 1];
                 moments[0] = 1;
                 for (int l = 1; l <= highestMoment; l++)
                 {
-                    moments[l] = 1 - Math.Clamp(row[at++], 0, 2);
+                    moments[l] = scattering > 0 ? 1 - (Math.Max(0, products[l - 1]) / scattering) : 1;
                 }
                 averages[i] = new(absorption, scattering, moments);
             }

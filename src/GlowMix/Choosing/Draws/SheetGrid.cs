@@ -1,24 +1,31 @@
 using System.Collections.Immutable;
 using GlowMix.Afterglow;
+using GlowMix.Materials;
 using GlowMix.Predictions;
 
 namespace GlowMix.Choosing.Draws;
 
 /// <summary>
 /// What the sample of a pigment's sheet absorbs and sends out, for any strength of the pigment's absorption, any index and yield
-/// near its own: the logarithms follow parabolas, one for each of the three, through samples that were solved. Immutable.
+/// near its own: interpolated between samples that were solved, in the logarithm. Immutable.
 /// </summary>
-/// <remarks>Resin, backing and lamp of the sample are taken as the sheet tells them: their doubt is the reading's of whoever made the sheet.</remarks>
+/// <remarks>
+/// A lattice of strengths and yields, since how often light is taken back and sent out again depends on both, and on top of it
+/// one of strengths and indices. Resin, backing and lamp of the sample are taken as the sheet tells them.
+/// </remarks>
 internal sealed class SheetGrid
 {
     private const double Reach = 1.2;
     private const double LeastYield = 0.01;
 
     private readonly SolvedSheet own;
-    private readonly double ownYield;
-    private readonly Axis absorption;
-    private readonly Axis index;
-    private readonly Axis yield;
+    private readonly double[] logAbsorptions;
+    private readonly double[] logYields;
+    private readonly double[] fewLogAbsorptions;
+    private readonly double[] indexShifts;
+    private readonly ImmutableArray<SolvedSheet> byStrengthAndYield;
+    private readonly ImmutableArray<SolvedSheet> byStrength;
+    private readonly ImmutableArray<SolvedSheet> byStrengthAndIndex;
 
     /// <param name="sample">The sheet's sample.</param>
     /// <param name="sheets">Who solves it.</param>
@@ -26,108 +33,118 @@ internal sealed class SheetGrid
     public SheetGrid(SheetSample sample, PigmentSheets sheets, GrainGrid grains)
     {
         var pigment = sample.Pigment;
-        var ownIndex = pigment.RefractiveIndex.Value;
-        ownYield = pigment.PhotoluminescenceYield.Value;
-        double logAbsorption = Reach * Math.Log(pigment.AbsorptionPerMm.Doubt.HighOf(1));
-        double lineD = IndexDoubt.AtLineD(ownIndex);
-        var doubt = pigment.RefractiveIndex.Doubt;
-        var doubtOfYield = pigment.PhotoluminescenceYield.Doubt;
-        own = SolveAt(0, 0, ownYield);
-        absorption = Axis.Of(Spaced(logAbsorption, -logAbsorption, 5), x => SolveAt(x, 0, ownYield));
-        index = Axis.Of(
-            [Reach * (doubt.LowOf(lineD) - lineD), 0, Reach * (doubt.HighOf(lineD) - lineD)],
-            x => SolveAt(0, x, ownYield)
+        double a = Reach * Math.Log(pigment.AbsorptionPerMm.Doubt.HighOf(1));
+        logAbsorptions = Apart(-a, -a / 2, 0, a / 2, a);
+        fewLogAbsorptions = Apart(-a, 0, a);
+        double yield = pigment.PhotoluminescenceYield.Value;
+        var (lowYield, highYield) = EndsOf(pigment.PhotoluminescenceYield.Doubt, yield);
+        logYields = Apart(
+            Math.Log(Math.Max(LeastYield, lowYield)),
+            Math.Log(yield),
+            Math.Log(Math.Min(1, highYield))
         );
-        yield = Axis.Of(
-            [
-                Math.Max(LeastYield, ownYield + (Reach * (doubtOfYield.LowOf(ownYield) - ownYield))),
-                ownYield,
-                Math.Min(1, ownYield + (Reach * (doubtOfYield.HighOf(ownYield) - ownYield))),
-            ],
-            x => SolveAt(0, 0, x)
+        var index = pigment.RefractiveIndex;
+        double lineD = IndexDoubt.AtLineD(index.Value);
+        var (lowIndex, highIndex) = EndsOf(index.Doubt, lineD);
+        indexShifts = Apart(lowIndex - lineD, (lowIndex - lineD) / 2, 0, highIndex - lineD);
+        own = SolveAt(0, 0, Math.Log(yield));
+        byStrengthAndYield = Lattice(logAbsorptions, logYields, (x, y) => SolveAt(x, 0, y));
+        byStrengthAndIndex = Lattice(
+            fewLogAbsorptions,
+            indexShifts,
+            (x, shift) => SolveAt(x, shift, Math.Log(yield))
         );
+        byStrength =
+        [
+            .. fewLogAbsorptions.Select(
+                (_, i) => byStrengthAndIndex[(i * indexShifts.Length) + Array.IndexOf(indexShifts, 0)]
+            ),
+        ];
 
-        SolvedSheet SolveAt(double logFactor, double shift, double ofYield) =>
+        SolvedSheet SolveAt(double logFactor, double shift, double logYield) =>
             sheets.Solve(
                 sample,
                 grains
                     .At(
                         Math.Exp(logFactor),
-                        IndexDoubt.Shifted(ownIndex, shift),
+                        IndexDoubt.Shifted(index.Value, shift),
                         sample.Resin.RefractiveIndex.Value
                     )
                     .Whole,
-                ofYield
+                Math.Exp(logYield)
             );
     }
 
     /// <summary>The sheet of a pigment of other numbers.</summary>
     /// <param name="absorptionFactor">On its absorption.</param>
     /// <param name="indexShift">On its index.</param>
-    /// <param name="withYield">In place of its yield.</param>
+    /// <param name="yield">In place of its yield.</param>
     /// <param name="capacityPerMm3">In place of its trap capacity.</param>
-    public SolvedSheet At(double absorptionFactor, double indexShift, double withYield, double capacityPerMm3)
+    public SolvedSheet At(double absorptionFactor, double indexShift, double yield, double capacityPerMm3)
     {
-        (Axis Axis, double At)[] turned =
-        [
-            (absorption, Math.Log(absorptionFactor)),
-            (index, indexShift),
-            (yield, withYield),
-        ];
+        double logFactor = Math.Log(absorptionFactor);
+        double[] few = WeightsAt(fewLogAbsorptions, logFactor);
+        double[] ofYields = Products(
+            WeightsAt(logAbsorptions, logFactor),
+            WeightsAt(logYields, Math.Log(yield))
+        );
+        double[] ofIndices = Products(few, WeightsAt(indexShifts, indexShift));
         return new(
             own.Points,
             own.ChargeMinutes,
             own.TemperatureC,
-            Turned(own.AbsorbedPerSMm3, s => s.AbsorbedPerSMm3),
-            Turned(own.McdM2PerPhotonPerSMm3, s => s.McdM2PerPhotonPerSMm3),
+            Interpolated(s => s.AbsorbedPerSMm3),
+            Interpolated(s => s.McdM2PerPhotonPerSMm3),
             capacityPerMm3
         );
 
-        ImmutableArray<double> Turned(
-            ImmutableArray<double> values,
-            Func<SolvedSheet, ImmutableArray<double>> part
-        )
-        {
-            var logs = new double[values.Length];
-            foreach (var (axis, at) in turned)
-            {
-                axis.AddLogRatios(logs, at, values, part);
-            }
-            return [.. values.Select((v, i) => v * Math.Exp(logs[i]))];
-        }
+        ImmutableArray<double> Interpolated(Func<SolvedSheet, ImmutableArray<double>> part) =>
+            [
+                .. part(own)
+                    .Select(
+                        (value, i) => value > 0 ? value * Math.Exp(LogRatio(s => part(s)[i] / value)) : 0
+                    ),
+            ];
+
+        double LogRatio(Func<SolvedSheet, double> ratio) =>
+            SumOfLogs(byStrengthAndYield, ofYields, ratio)
+            + SumOfLogs(byStrengthAndIndex, ofIndices, ratio)
+            - SumOfLogs(byStrength, few, ratio);
     }
 
-    private static double[] Spaced(double high, double low, int count) =>
-        [.. Enumerable.Range(0, count).Select(i => low + ((high - low) * i / (count - 1)))];
+    private static ImmutableArray<SolvedSheet> Lattice(
+        double[] first,
+        double[] second,
+        Func<double, double, SolvedSheet> solve
+    ) => [.. first.SelectMany(x => second.Select(y => solve(x, y)))];
 
-    /// <summary>Samples solved along one number; nothing where that number is not in doubt.</summary>
-    private sealed record Axis(double[] Nodes, ImmutableArray<SolvedSheet> Sheets)
+    private static double[] WeightsAt(double[] nodes, double at)
     {
-        public static Axis Of(double[] nodes, Func<double, SolvedSheet> solve) =>
-            nodes[^1] > nodes[0] && nodes.Distinct().Count() == nodes.Length
-                ? new(nodes, [.. nodes.Select(solve)])
-                : new([], []);
-
-        public void AddLogRatios(
-            double[] logs,
-            double at,
-            ImmutableArray<double> own,
-            Func<SolvedSheet, ImmutableArray<double>> part
-        )
-        {
-            if (Nodes.Length == 0)
-            {
-                return;
-            }
-            var weights = new double[Nodes.Length];
-            Lagrange.Weights(Nodes, at, weights);
-            for (int i = 0; i < logs.Length; i++)
-            {
-                for (int n = 0; n < weights.Length && own[i] > 0; n++)
-                {
-                    logs[i] += weights[n] * Math.Log(part(Sheets[n])[i] / own[i]);
-                }
-            }
-        }
+        var weights = new double[nodes.Length];
+        Lagrange.Weights(nodes, at, weights);
+        return weights;
     }
+
+    private static double[] Products(double[] first, double[] second) =>
+        [.. first.SelectMany(x => second.Select(y => x * y))];
+
+    private static double SumOfLogs(
+        ImmutableArray<SolvedSheet> nodes,
+        double[] weights,
+        Func<SolvedSheet, double> ratio
+    )
+    {
+        double sum = 0;
+        for (int n = 0; n < weights.Length; n++)
+        {
+            sum += weights[n] * Math.Log(ratio(nodes[n]));
+        }
+        return sum;
+    }
+
+    private static (double Low, double High) EndsOf(Doubt doubt, double value) =>
+        (value + (Reach * (doubt.LowOf(value) - value)), value + (Reach * (doubt.HighOf(value) - value)));
+
+    // One node where a number is not in doubt.
+    private static double[] Apart(params double[] nodes) => [.. nodes.Distinct()];
 }

@@ -12,7 +12,6 @@ internal readonly record struct Spread
 {
     private const double DeviationsOfATolerance = 2;
 
-    private readonly double likely;
     private readonly double below; // one standard deviation, of the number or of its logarithm
     private readonly double above;
     private readonly bool isOfLogarithm;
@@ -22,17 +21,20 @@ internal readonly record struct Spread
 
     private Spread(double likely, double below, double above, bool isOfLogarithm, double least, double most)
     {
-        (this.likely, this.below, this.above, this.isOfLogarithm) = (likely, below, above, isOfLogarithm);
+        (Likely, this.below, this.above, this.isOfLogarithm) = (likely, below, above, isOfLogarithm);
         leastShare = ShareBelow(least);
         mostShare = ShareBelow(most);
     }
 
     private Spread(double from, double to)
     {
-        likely = (from + to) / 2;
+        Likely = (from + to) / 2;
         below = above = (to - from) / 2;
         isEven = true;
     }
+
+    /// <summary>The number as it stands.</summary>
+    public double Likely { get; }
 
     /// <summary>Plus or minus a tolerance.</summary>
     /// <param name="likely">The number as it stands.</param>
@@ -108,11 +110,11 @@ internal readonly record struct Spread
     {
         if (isEven)
         {
-            return likely + (((2 * share) - 1) * above);
+            return Likely + (((2 * share) - 1) * above);
         }
         double deviate = Normal.InvCDF(0, 1, leastShare + (share * (mostShare - leastShare)));
         double step = deviate * (deviate < 0 ? below : above);
-        return isOfLogarithm ? likely * Math.Exp(step) : likely + step;
+        return isOfLogarithm ? Likely * Math.Exp(step) : Likely + step;
     }
 
     private double ShareBelow(double end)
@@ -121,7 +123,7 @@ internal readonly record struct Spread
         {
             return end > 0 ? 1 : 0;
         }
-        double step = isOfLogarithm ? Math.Log(end / likely) : end - likely;
+        double step = isOfLogarithm ? Math.Log(end / Likely) : end - Likely;
         double deviation = step < 0 ? below : above;
         return deviation > 0 ? Normal.CDF(0, 1, step / deviation)
             : step < 0 ? 0
