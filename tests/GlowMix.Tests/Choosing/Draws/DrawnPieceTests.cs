@@ -136,6 +136,6 @@ public sealed class DrawnPieceTests
             )
             .Ladder!;
         var light = PieceLight.Of(drawn.Piece, optics, 1);
-        return Run.FiguresOf(light, PieceGlow.Of(light, _ => ladder));
+        return Run.FiguresOf(light, PieceGlow.Of(light, _ => ladder)).Figures;
     }
 }
