@@ -12,7 +12,8 @@ namespace GlowMix.Predictions;
 /// several threads.
 /// </summary>
 /// <param name="readsDerived">False works out what travels along, too.</param>
-internal sealed class OpticsShelf(bool readsDerived = true) : IOptics
+/// <param name="sizeCount">Sizes that grains are averaged over, where they are worked out.</param>
+internal sealed class OpticsShelf(bool readsDerived = true, int sizeCount = GrainTable.DefaultSizeCount) : IOptics
 {
     private readonly ConditionalWeakTable<Resin, ResinOptics> resins = [];
     private readonly ConcurrentDictionary<GrainKey, Lazy<ClassedGrains>> grains = new();
@@ -35,7 +36,7 @@ internal sealed class OpticsShelf(bool readsDerived = true) : IOptics
     }
 
     /// <summary>Grains worked out anew, and not kept.</summary>
-    public static ClassedGrains Average(
+    public ClassedGrains Average(
         Pigment pigment,
         Resin resin,
         double medianUm,
@@ -53,7 +54,8 @@ internal sealed class OpticsShelf(bool readsDerived = true) : IOptics
                         pigment.AbsorptionPerMm.Value,
                         resin.RefractiveIndex.Value,
                         sizes.MassClass(i, GrainClasses.Count),
-                        highestMoment: highestMoment
+                        sizeCount,
+                        highestMoment
                     )
                 ),
         ]);

@@ -38,7 +38,7 @@ public sealed class Predictor
     public Shelf Shelf { get; }
 
     /// <summary>What is kept of materials' optics.</summary>
-    internal IOptics Optics => optics;
+    internal OpticsShelf Optics => optics;
 
     /// <summary>Who solves the samples of pigments' sheets.</summary>
     internal PigmentSheets Sheets => sheets;

@@ -17,7 +17,7 @@ internal sealed class DrawBench
     /// <param name="piece">A piece that the model can predict.</param>
     /// <param name="optics">Who has the optics of its materials as they stand.</param>
     /// <param name="sheets">Who solves the samples of its pigments' sheets.</param>
-    public DrawBench(Piece piece, IOptics optics, PigmentSheets sheets)
+    public DrawBench(Piece piece, OpticsShelf optics, PigmentSheets sheets)
     {
         this.piece = piece;
         Numbers = Doubts.Of(piece);
@@ -97,7 +97,7 @@ internal sealed class DrawBench
                     var pigment = draft.Pigments.First(p =>
                         ReferenceEquals(p.Pigment, piece.Layers[i].Pigment)
                     );
-                    grid.Prepare(pigment.Drawn().RefractiveIndex.Value, resin);
+                    grid.Prepare(pigment.Drawn().RefractiveIndex.Value, resin, draft.GrainFactors[i]);
                 }
             }
         }

@@ -10,17 +10,16 @@ namespace GlowMix.Choosing.Draws;
 /// </summary>
 /// <remarks>
 /// By the index of grain over resin the numbers of <see cref="GrainNumbers"/> follow a cubic through four averages. Absorption and
-/// size, which depend on the index little, multiply that by a parabola of their own over the logarithm; that of absorption is taken
-/// at two indices. The materials' own numbers give their own table, to the last digit but rounding.
+/// size, whose part depends on the index little, multiply that by parabolas of their own in the logarithm, taken at two indices. The
+/// materials' own numbers give their own table, to the last digit but rounding.
 /// </remarks>
 internal sealed class GrainGrid
 {
-    /// <summary>The index node where absorption is turned a second time.</summary>
-    private const int Aside = -2;
-
-    private static readonly double[] AsItStands = [0, 1, 0];
+    /// <summary>The index node where absorption and size are turned a second time.</summary>
+    private const int Aside = -3;
 
     private readonly GrainNodes nodes;
+    private readonly Lazy<Turns> turns;
 
     /// <param name="pigment">As it stands.</param>
     /// <param name="resin">As it stands.</param>
@@ -34,17 +33,28 @@ internal sealed class GrainGrid
         double medianUm,
         double gsd,
         double sizeFactor,
-        IOptics optics
-    ) => nodes = new(pigment, resin, medianUm, gsd, sizeFactor, optics);
+        OpticsShelf optics
+    )
+    {
+        nodes = new(pigment, resin, medianUm, gsd, sizeFactor, optics);
+        turns = new(() =>
+            new(
+                Turn.Of(nodes.LogAbsorptions, OfStrength, side => nodes[0, side, 0]),
+                Turn.Of(nodes.LogAbsorptions, OfStrength, side => nodes[Aside, side, 0]),
+                Turn.Of(nodes.LogSizes, log => log, side => nodes[0, 0, side]),
+                Turn.Of(nodes.LogSizes, log => log, side => nodes[Aside, 0, side])
+            )
+        );
+    }
 
     /// <summary>Works out the averages that some grains need, so that draws on several threads do not wait for each other.</summary>
-    public void Prepare(Spectrum pigmentIndex, Spectrum resinIndex)
+    public void Prepare(Spectrum pigmentIndex, Spectrum resinIndex, double sizeFactor = 1)
     {
-        foreach (int node in nodes.Stencil(pigmentIndex, resinIndex))
+        foreach (int node in nodes.Stencil(pigmentIndex, resinIndex, sizeFactor))
         {
             _ = nodes[node, 0, 0];
         }
-        _ = Turns();
+        _ = turns.Value;
     }
 
     /// <summary>Grains of other numbers.</summary>
@@ -59,10 +69,10 @@ internal sealed class GrainGrid
         double sizeFactor = 1
     )
     {
-        int[] stencil = nodes.Stencil(pigmentIndex, resinIndex);
+        int[] stencil = nodes.Stencil(pigmentIndex, resinIndex, sizeFactor);
         double[] offsets = [.. stencil.Select(nodes.OffsetOf)];
         double[][] line = [.. stencil.Select(n => nodes[n, 0, 0])];
-        var (absorption, aside, size) = Turns();
+        var (absorption, absorptionAside, size, sizeAside) = turns.Value;
         double asideAt = nodes.OffsetOf(Aside);
         int width = GrainNumbers.PerWavelength(nodes.HighestMoment);
         var row = new double[line[0].Length];
@@ -72,7 +82,7 @@ internal sealed class GrainGrid
         Span<double> bySizeAlone = stackalloc double[3];
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
-            double offset = nodes.OffsetAt(i, pigmentIndex, resinIndex);
+            double offset = nodes.OffsetAt(i, pigmentIndex, resinIndex, sizeFactor);
             Lagrange.Weights(offsets, offset, weights);
             // A sphere is told by its index over the resin's and by size and absorption in units of the wavelength in the
             // resin: another resin is the same as another size and absorption. Where sizes are not drawn that small change of
@@ -93,12 +103,13 @@ internal sealed class GrainGrid
                     {
                         value += weights[n] * line[n][q];
                     }
-                    double own = absorption?.Ratio(q, byAbsorption, bySizeAlone) ?? 1;
-                    double other = aside?.Ratio(q, byAbsorption, bySizeAlone) ?? 1;
+                    double own = absorption?.LogRatio(q, byAbsorption, bySizeAlone) ?? 0;
+                    double other = absorptionAside?.LogRatio(q, byAbsorption, bySizeAlone) ?? 0;
+                    own += size?.LogRatio(q, bySize) ?? 0;
+                    other += sizeAside?.LogRatio(q, bySize) ?? 0;
                     row[q] =
                         value
-                        * (own + (offset / asideAt * (other - own)))
-                        * (size?.Ratio(q, bySize, AsItStands) ?? 1)
+                        * Math.Exp(own + (offset / asideAt * (other - own)))
                         * (q == from ? absorptionFactor : scale);
                 }
             }
@@ -106,28 +117,39 @@ internal sealed class GrainGrid
         return GrainNumbers.ToGrains(row, nodes.ClassCount, nodes.HighestMoment);
     }
 
-    private (Turn? Absorption, Turn? Aside, Turn? Size) Turns() =>
-        (
-            Turn.Of(nodes.LogAbsorptions, side => nodes[0, side, 0]),
-            Turn.Of(nodes.LogAbsorptions, side => nodes[Aside, side, 0]),
-            Turn.Of(nodes.LogSizes, side => nodes[0, 0, side])
-        );
+    // Over this of the factor, the logarithm of what a sphere absorbs (geometrical optics, all depths of shade) is straightest.
+    private static double OfStrength(double log) => 1 / (4 + Math.Exp(log));
 
-    /// <summary>What another absorption, or another size, makes of the numbers.</summary>
-    private sealed record Turn(double[] LogNodes, double[] Low, double[] Own, double[] High)
+    private sealed record Turns(Turn? Absorption, Turn? AbsorptionAside, Turn? Size, Turn? SizeAside);
+
+    /// <summary>What another absorption, or another size, makes of the numbers: the logarithm follows a parabola.</summary>
+    private sealed record Turn(Func<double, double> Along, double[] Nodes, double[][] Logs)
     {
-        public static Turn? Of(double[]? logNodes, Func<int, double[]> rowAt) =>
-            logNodes is null ? null : new(logNodes, rowAt(-1), rowAt(0), rowAt(1));
+        public static Turn? Of(double[]? logNodes, Func<double, double> along, Func<int, double[]> rowAt) =>
+            logNodes is null
+                ? null
+                : new(
+                    along,
+                    [.. logNodes.Select(along)],
+                    [.. logNodes.Select((_, i) => Array.ConvertAll(rowAt(i - 1), Math.Log))]
+                );
 
-        public void Weights(double log, Span<double> weights) => Lagrange.Weights(LogNodes, log, weights);
+        public void Weights(double log, Span<double> weights) =>
+            Lagrange.Weights(Nodes, Along(log), weights);
 
-        public double Ratio(int number, ReadOnlySpan<double> weights, ReadOnlySpan<double> over)
+        /// <summary>Logarithm of a number over that of the materials as they stand.</summary>
+        public double LogRatio(int number, ReadOnlySpan<double> weights)
         {
-            double below = At(number, over);
-            return below > 0 ? At(number, weights) / below : 1;
+            double log = -Logs[1][number];
+            for (int n = 0; n < Logs.Length; n++)
+            {
+                log += weights[n] * Logs[n][number];
+            }
+            return double.IsFinite(log) ? log : 0;
         }
 
-        private double At(int number, ReadOnlySpan<double> weights) =>
-            (weights[0] * Low[number]) + (weights[1] * Own[number]) + (weights[2] * High[number]);
+        /// <summary>The same over what other weights make of it.</summary>
+        public double LogRatio(int number, ReadOnlySpan<double> weights, ReadOnlySpan<double> over) =>
+            LogRatio(number, weights) - LogRatio(number, over);
     }
 }

@@ -14,9 +14,9 @@ internal sealed class GrainNodes
     /// <summary>Distance of the averages either side, in tolerances or factors of the doubt (two standard deviations).</summary>
     private const double Reach = 1.2;
 
-    private const double LeastStep = 0.02;
-    private const double MostStep = 0.05;
-    private const double StepOfContrast = 0.3;
+    private const double LeastStep = 0.01;
+    private const double MostStep = 0.03;
+    private const double StepOfContrast = 0.17;
     private const double LargestGrainUm = 200;
     private const int At550Nm = (550 - WavelengthGrid.FirstNm) / WavelengthGrid.StepNm;
 
@@ -25,6 +25,7 @@ internal sealed class GrainNodes
     private readonly double medianUm;
     private readonly double gsd;
     private readonly double contrast;
+    private readonly OpticsShelf optics;
     private readonly ConcurrentDictionary<(int Index, int Absorption, int Size), Lazy<double[]>> rows = new();
 
     /// <param name="pigment">As it stands.</param>
@@ -39,10 +40,11 @@ internal sealed class GrainNodes
         double medianUm,
         double gsd,
         double sizeFactor,
-        IOptics optics
+        OpticsShelf optics
     )
     {
         (this.pigment, this.resin, this.medianUm, this.gsd) = (pigment, resin, medianUm, gsd);
+        this.optics = optics;
         contrast = pigment.RefractiveIndex.Value[At550Nm] - resin.RefractiveIndex.Value[At550Nm];
         LogAbsorptions = Around(Reach * Math.Log(pigment.AbsorptionPerMm.Doubt.HighOf(1)));
         LogSizes = Around(Math.Min(Reach * Math.Log(sizeFactor), Math.Log(LargestGrainUm / medianUm)));
@@ -66,15 +68,27 @@ internal sealed class GrainNodes
     public double[] this[int index, int absorption, int size] =>
         rows.GetOrAdd((index, absorption, size), key => new(() => Averaged(key))).Value;
 
-    /// <summary>How far the pigment's index would have to move in the resin as it stands, for grain over resin to be the same.</summary>
-    public double OffsetAt(int wavelength, Spectrum pigmentIndex, Spectrum resinIndex) =>
-        (pigmentIndex[wavelength] * resin.RefractiveIndex.Value[wavelength] / resinIndex[wavelength])
-        - pigment.RefractiveIndex.Value[wavelength];
+    /// <summary>
+    /// How far the pigment's index would have to move, in the resin and at the size as they stand, for what crosses a grain to lag
+    /// as far behind what passes it by.
+    /// </summary>
+    /// <remarks>
+    /// The lag, size times contrast, decides how soft grains scatter (van de Hulst 1957, chapter 11); size by itself does little
+    /// more than scale.
+    /// </remarks>
+    public double OffsetAt(int wavelength, Spectrum pigmentIndex, Spectrum resinIndex, double size)
+    {
+        double resinOwn = ResinIndex(wavelength);
+        double scale = ScaleAt(wavelength, resinIndex);
+        double contrastHere = (pigmentIndex[wavelength] / scale) - resinOwn;
+        double lag = LogSizes is null ? contrastHere : size * scale * contrastHere;
+        return resinOwn + lag - pigment.RefractiveIndex.Value[wavelength];
+    }
 
     /// <summary>The index nodes around two indices: two below and two above.</summary>
-    public int[] Stencil(Spectrum pigmentIndex, Spectrum resinIndex)
+    public int[] Stencil(Spectrum pigmentIndex, Spectrum resinIndex, double size)
     {
-        double offset = OffsetAt(At550Nm, pigmentIndex, resinIndex);
+        double offset = OffsetAt(At550Nm, pigmentIndex, resinIndex, size);
         int below = 0;
         while (OffsetOf(below) > offset)
         {
@@ -102,25 +116,31 @@ internal sealed class GrainNodes
 
     /// <summary>Size of the resin's wavelengths as it stands, over those in another resin.</summary>
     public double ScaleAt(int wavelength, Spectrum resinIndex) =>
-        resinIndex[wavelength] / resin.RefractiveIndex.Value[wavelength];
+        resinIndex[wavelength] / ResinIndex(wavelength);
+
+    private double ResinIndex(int wavelength) => resin.RefractiveIndex.Value[wavelength];
 
     private static double[]? Around(double reach) => reach > 0 ? [-reach, 0, reach] : null;
 
     private double[] Averaged((int Index, int Absorption, int Size) key)
     {
         double factor = Math.Exp(LogAbsorptions?[1 + key.Absorption] ?? 0);
+        double size = Math.Exp(LogSizes?[1 + key.Size] ?? 0);
         double offset = OffsetOf(key.Index);
         var moved = pigment with
         {
-            RefractiveIndex = pigment.RefractiveIndex.Select(n => IndexDoubt.Shifted(n, offset)),
+            RefractiveIndex = pigment.RefractiveIndex.Select(n =>
+                Spectrum.FromIndex(i => ResinIndex(i) + ((n[i] + offset - ResinIndex(i)) / size))
+            ),
             AbsorptionPerMm = pigment.AbsorptionPerMm.Select(a => factor * a),
         };
-        double median = medianUm * Math.Exp(LogSizes?[1 + key.Size] ?? 0);
-        double[] row = GrainNumbers.Of(OpticsShelf.Average(moved, resin, median, gsd, HighestMoment));
-        for (int i = 0; i < row.Length; i += GrainNumbers.PerWavelength(HighestMoment))
+        double[] row = GrainNumbers.Of(optics.Average(moved, resin, size * medianUm, gsd, HighestMoment));
+        int width = GrainNumbers.PerWavelength(HighestMoment);
+        for (int i = 0; i < row.Length; i += width)
         {
             row[i] /= factor;
         }
-        return row;
+        // Absorption damps resonances and follows the pigment's own spectrum: such ratios are taken as they are.
+        return key.Absorption != 0 ? row : SmoothRatio.Of(rows[default].Value, row, width);
     }
 }

@@ -67,7 +67,7 @@ public sealed class GrainGridTests
         {
             RefractiveIndex = Resin.RefractiveIndex.Select(n => IndexDoubt.Shifted(n, resinShift)),
         };
-        var series = OpticsShelf.Average(pigment, resin, size * MedianUm, Gsd, highestMoment: 12).Whole;
+        var series = new OpticsShelf().Average(pigment, resin, size * MedianUm, Gsd, highestMoment: 12).Whole;
         var table = Grid.At(
             absorption,
             pigment.RefractiveIndex.Value,
