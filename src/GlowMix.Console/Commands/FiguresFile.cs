@@ -68,7 +68,9 @@ internal sealed class FiguresFile(string recipe, Surroundings surroundings, IRec
         {
             return [new(Name, null, FiguresTexts.Stale(changed, recipe))];
         }
-        var outcome = runner.Predict(text, files, surroundings.Stop);
+        // Bands are kept of draws or of bounding runs: they are compared with bands of their own kind.
+        IDrawWatcher? draws = kept.DrawCount == 0 ? null : new UnwatchedDraws();
+        var outcome = runner.Predict(text, files, draws, surroundings.Stop);
         if (outcome.Prediction is not { } prediction)
         {
             return outcome.Problems;

@@ -28,8 +28,7 @@ internal static class TargetRows
         }
         string margin =
             $"{Number(Math.Abs(verdict.Margin ?? 0))}{unit} {(verdict.Margin < 0 ? "outside" : "inside")}";
-        var band = prediction.BandOf(verdict.Figure);
-        string deciding = verdict.DecidedBy is { } reading ? $"; {reading} would narrow it most" : "";
+        string deciding = verdict.DecidedBy is { } reading ? $"; measure {reading}" : "";
         return what
             + (verdict.State, verdict.ShareOfDraws) switch
             {
@@ -38,8 +37,8 @@ internal static class TargetRows
                 (TargetState.Missed, 0) => $"missed in all draws, {margin}",
                 (TargetState.Missed, double share) => $"missed, met in {OfTen(share)}, {margin}",
                 (TargetState.Missed, null) => $"missed, {margin}",
-                (_, var share) => $"too close to call{(share is double s ? $", met in {OfTen(s)}" : "")}; "
-                    + $"{Number(band.Low)} to {Number(band.High)}{unit}, likely {margin}{deciding}",
+                (_, var share) => $"too close to call, {(share is double s ? $"met in {OfTen(s)}, " : "")}"
+                    + $"likely {margin}{deciding}",
             };
     }
 

@@ -13,7 +13,8 @@ namespace GlowMix.Predictions;
 /// </summary>
 /// <param name="readsDerived">False works out what travels along, too.</param>
 /// <param name="sizeCount">Sizes that grains are averaged over, where they are worked out.</param>
-internal sealed class OpticsShelf(bool readsDerived = true, int sizeCount = GrainTable.DefaultSizeCount) : IOptics
+internal sealed class OpticsShelf(bool readsDerived = true, int sizeCount = GrainTable.DefaultSizeCount)
+    : IOptics
 {
     private readonly ConditionalWeakTable<Resin, ResinOptics> resins = [];
     private readonly ConcurrentDictionary<GrainKey, Lazy<ClassedGrains>> grains = new();
@@ -36,13 +37,7 @@ internal sealed class OpticsShelf(bool readsDerived = true, int sizeCount = Grai
     }
 
     /// <summary>Grains worked out anew, and not kept.</summary>
-    public ClassedGrains Average(
-        Pigment pigment,
-        Resin resin,
-        double medianUm,
-        double gsd,
-        int highestMoment
-    )
+    public ClassedGrains Average(Pigment pigment, Resin resin, double medianUm, double gsd, int highestMoment)
     {
         var sizes = GrainSizes.ByMass(medianUm, gsd);
         return new([

@@ -61,6 +61,7 @@ public static class RecipeKeys
         Number("layers.*.loading_g_per_100g_resin", NumberRange.Between(0, 400), choosable: true),
         Number("layers.*.loading_tolerance_points", NumberRange.Between(0, 40)),
         Number("mixing.temperature_c", NumberRange.Between(0, 80)),
+        Number("mixing.temperature_tolerance_c", NumberRange.Between(0, 20)),
         Number("mixing.waste_percent", NumberRange.Between(0, 500)),
         Number("mixing.vacuum_min", NumberRange.Between(0, 600)),
         Number("mixing.scale_step_g", NumberRange.Between(0.0001, 1000)),

@@ -107,6 +107,7 @@ internal static class RecipeReader
         var mixing = new RecipeMixing
         {
             TemperatureC = section.Number("temperature_c"),
+            TemperatureToleranceC = section.Number("temperature_tolerance_c"),
             WastePercent = section.Number("waste_percent"),
             VacuumMin = section.Number("vacuum_min"),
             ScaleStepG = section.Number("scale_step_g"),

@@ -12,6 +12,9 @@ internal static class CauseTexts
     public static Cause Grains { get; } =
         new("grains", "size of the grains", "the grain sizes, by sieve or under a microscope");
 
+    public static Cause Pouring { get; } =
+        new("pouring", "how far grains settle", "the clear resin left over the grains in a cured test tile");
+
     public static Cause Size { get; } = new("size", "length and width", "length and width of the channel");
 
     public static Cause Lamps { get; } =

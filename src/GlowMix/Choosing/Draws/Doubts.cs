@@ -21,6 +21,9 @@ internal sealed class Doubts
     private const double MostGrainUm = 200;
     private const double MostExponent = 2;
     private const double LeastExponent = -1;
+    private const double LeastFlow = 0.1; // of what a resin's sheet tells
+    private const double LeastMixingC = 0;
+    private const double MostMixingC = 80;
     private const double LeastSmoothing = 1e-3;
     private const double MostSmoothing = 1;
 
@@ -50,6 +53,7 @@ internal sealed class Doubts
         }
         doubts.AddLayers();
         doubts.AddLight();
+        doubts.AddPouring();
         doubts.AddCharge();
         return doubts.numbers.ToImmutable();
     }
@@ -240,6 +244,40 @@ internal sealed class Doubts
                 (draft, v) => draft.WidthMm = v
             );
         }
+    }
+
+    private void AddPouring()
+    {
+        if (!piece.HasPigment || !piece.IsSettled)
+        {
+            return;
+        }
+        var resin = piece.Resin;
+        var viscosity = resin.Viscosities.FirstOrDefault(v => !v.Doubt.IsNone) ?? resin.Viscosities[0];
+        Add(
+            CauseTexts.Pouring,
+            Spread.Of(viscosity.Doubt, viscosity.Value.MPaS, LeastFlow * viscosity.Value.MPaS),
+            (draft, v) => draft.ViscosityFactor = v / viscosity.Value.MPaS
+        );
+        var potLife = resin.PotLives.FirstOrDefault(p => !p.Doubt.IsNone) ?? resin.PotLives[0];
+        Add(
+            CauseTexts.Pouring,
+            Spread.Of(potLife.Doubt, potLife.Value.Minutes, LeastFlow * potLife.Value.Minutes),
+            (draft, v) => draft.PotLifeFactor = v / potLife.Value.Minutes
+        );
+        Add(
+            CauseTexts.Pouring,
+            Spread.Of(resin.GelTimeMin.Doubt, resin.GelTimeMin.Value, LeastFlow * resin.GelTimeMin.Value),
+            (draft, v) => draft.GelTimeMin = v
+        );
+        AddWithin(
+            CauseTexts.Pouring,
+            piece.MixingTemperatureC,
+            piece.Recipe.Mixing.TemperatureToleranceC,
+            LeastMixingC,
+            (draft, v) => draft.MixingTemperatureC = v,
+            MostMixingC
+        );
     }
 
     private void AddCharge()

@@ -134,8 +134,7 @@ internal sealed class GrainGrid
                     [.. logNodes.Select((_, i) => Array.ConvertAll(rowAt(i - 1), Math.Log))]
                 );
 
-        public void Weights(double log, Span<double> weights) =>
-            Lagrange.Weights(Nodes, Along(log), weights);
+        public void Weights(double log, Span<double> weights) => Lagrange.Weights(Nodes, Along(log), weights);
 
         /// <summary>Logarithm of a number over that of the materials as they stand.</summary>
         public double LogRatio(int number, ReadOnlySpan<double> weights)

@@ -26,6 +26,8 @@ internal sealed class PieceDraft
     {
         this.piece = piece;
         ResinDensityGPerCm3 = piece.Resin.DensityMixGPerCm3.Value;
+        GelTimeMin = piece.Resin.GelTimeMin.Value;
+        MixingTemperatureC = piece.MixingTemperatureC;
         DriveMa = piece.DriveMa;
         LengthMm = piece.LengthMm;
         WidthMm = piece.WidthMm;
@@ -55,6 +57,16 @@ internal sealed class PieceDraft
 
     /// <summary>On the conversion by the packages; no more than their bare spectrum leaves room for.</summary>
     public double ReturnFactor { get; set; } = 1;
+
+    /// <summary>On the viscosity of the fresh mix at any temperature.</summary>
+    public double ViscosityFactor { get; set; } = 1;
+
+    /// <summary>On the pot life of any mass.</summary>
+    public double PotLifeFactor { get; set; } = 1;
+
+    public double GelTimeMin { get; set; }
+
+    public double MixingTemperatureC { get; set; }
 
     public double FluxFactor { get; set; } = 1;
 
@@ -103,6 +115,7 @@ internal sealed class PieceDraft
             Led = LedOf(resin),
             Board = BoardOf(),
             DriveMa = DriveMa,
+            MixingTemperatureC = MixingTemperatureC,
             LengthMm = LengthMm is double length ? Math.Max(LeastWidthMm, length) : null,
             WidthMm = WidthMm is double width ? Math.Max(LeastWidthMm, width) : null,
             Layers = [.. layers],
@@ -141,6 +154,19 @@ internal sealed class PieceDraft
             ),
             AbsorptionPerMm = resin.AbsorptionPerMm.Select(a => ResinAbsorptionFactor * a),
             DensityMixGPerCm3 = resin.DensityMixGPerCm3.Select(_ => ResinDensityGPerCm3),
+            Viscosities =
+            [
+                .. resin.Viscosities.Select(row =>
+                    row.Select(v => v with { MPaS = ViscosityFactor * v.MPaS })
+                ),
+            ],
+            PotLives =
+            [
+                .. resin.PotLives.Select(row =>
+                    row.Select(p => p with { Minutes = PotLifeFactor * p.Minutes })
+                ),
+            ],
+            GelTimeMin = resin.GelTimeMin.Select(_ => GelTimeMin),
         };
     }
 

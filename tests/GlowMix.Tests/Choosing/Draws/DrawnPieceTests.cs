@@ -11,6 +11,7 @@ namespace GlowMix.Tests.Choosing.Draws;
 /// <summary>What a draw interpolates, held against the piece worked out from its numbers without any table.</summary>
 public sealed class DrawnPieceTests
 {
+    private const int ManySizes = 160;
     private static readonly Shelf Shelf = new();
     private static readonly TestRecipe Recipe = new()
     {
@@ -37,7 +38,8 @@ public sealed class DrawnPieceTests
     [Fact]
     public void Interpolated_draw_is_the_piece_worked_out_by_itself_within_a_fifth_of_a_percent()
     {
-        // Blue light that passes the pigment is what little of it is left, and follows the tables most: three times as much.
+        // Averages over 40 sizes ring by as much themselves: more sizes, on both sides, show what interpolation does. Evenly
+        // spread grains shade most, and what little blue they leave follows the tables most.
         (string Figure, double MostPercent)[] figures =
         [
             ("lit.cct_k", 0.2),
@@ -46,18 +48,19 @@ public sealed class DrawnPieceTests
             ("lit.flux_kept_percent", 0.2),
             ("lit.green_share_percent", 0.2),
             ("lit.blue_absorbed_by_pigment_percent", 0.2),
-            ("lit.blue_escaped_percent", 0.6),
+            ("lit.blue_escaped_percent", 0.2),
             ("afterglow.luminance_mcd_m2[2]", 0.2),
             ("afterglow.luminance_mcd_m2[10]", 0.2),
             ("afterglow.luminance_mcd_m2[480]", 0.2),
             ("afterglow.capacity_filled_percent", 0.2),
         ];
-        var optics = new OpticsShelf();
-        var bench = new DrawBench(PieceOf(Recipe.Document), optics, new PigmentSheets(Shelf, optics));
+        var optics = new OpticsShelf(readsDerived: false, ManySizes);
+        var piece = PieceOf(Recipe.Document) with { IsSettled = false };
+        var bench = new DrawBench(piece, optics, new PigmentSheets(Shelf, optics));
         var points = SobolPoints.Scrambled(bench.Numbers.Length, seed: 3);
         var squares = new double[figures.Length];
         int count = 0;
-        for (int i = 0; i < 8; i++)
+        for (int i = 0; i < 6; i++)
         {
             double[] point = points.Point(i);
             if (bench.Run(point) is not { } draw)
@@ -73,7 +76,7 @@ public sealed class DrawnPieceTests
             }
             count++;
         }
-        Assert.InRange(count, 6, 8);
+        Assert.InRange(count, 4, 6);
         Assert.All(
             figures.Zip(squares),
             f =>
@@ -124,7 +127,7 @@ public sealed class DrawnPieceTests
 
     private static FigureValues ByItself(DrawnPiece drawn)
     {
-        var optics = new OpticsShelf(readsDerived: false);
+        var optics = new OpticsShelf(readsDerived: false, ManySizes);
         var sheets = new PigmentSheets(Shelf, optics);
         var (draft, pigment) = Assert.Single(drawn.Pigments);
         var ladder = LadderFit

@@ -14,19 +14,13 @@ public sealed class GrainGridTests
     private static readonly Shelf Shelf = new();
     private static readonly Pigment Pigment = Shelf.Pigment("green-aluminate").Material!;
     private static readonly Resin Resin = Shelf.Resin("epoxy-clear-slow").Material!;
-    private static readonly GrainGrid Grid = new(
-        Pigment,
-        Resin,
-        MedianUm,
-        Gsd,
-        sizeFactor: 1.2,
-        new OpticsShelf()
-    );
+    private static readonly OpticsShelf Optics = new(readsDerived: false, sizeCount: 320);
+    private static readonly GrainGrid Grid = new(Pigment, Resin, MedianUm, Gsd, sizeFactor: 1.2, Optics);
 
     [Fact]
     public void Materials_as_they_stand_give_their_own_grains()
     {
-        var own = new OpticsShelf().GrainsOf(Pigment, Resin, MedianUm, Gsd).Whole;
+        var own = Optics.GrainsOf(Pigment, Resin, MedianUm, Gsd).Whole;
         var table = Grid.At(1, Pigment.RefractiveIndex.Value, Resin.RefractiveIndex.Value).Whole;
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
@@ -67,7 +61,7 @@ public sealed class GrainGridTests
         {
             RefractiveIndex = Resin.RefractiveIndex.Select(n => IndexDoubt.Shifted(n, resinShift)),
         };
-        var series = new OpticsShelf().Average(pigment, resin, size * MedianUm, Gsd, highestMoment: 12).Whole;
+        var series = Optics.Average(pigment, resin, size * MedianUm, Gsd, highestMoment: 12).Whole;
         var table = Grid.At(
             absorption,
             pigment.RefractiveIndex.Value,
