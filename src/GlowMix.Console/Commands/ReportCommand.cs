@@ -114,7 +114,7 @@ internal sealed class ReportCommand
             return null;
         }
         var folder = FolderMaterials.BesideFile(name, surroundings);
-        var outcome = runner.Predict(text, folder, surroundings.Stop);
+        var outcome = runner.Predict(text, folder, new UnwatchedDraws(), surroundings.Stop);
         code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
         var predictor = runner.PredictorFor(folder);
         var document = RecipeDocument.Read(text);

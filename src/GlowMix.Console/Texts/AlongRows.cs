@@ -13,6 +13,12 @@ internal static class AlongRows
     /// <summary>Where the limit is from.</summary>
     public const string Source = "limit: three steps of CIE TN 001:2014";
 
+    /// <summary>The sentence about the step alone, if it can be seen.</summary>
+    public static IEnumerable<string> SeenOf(Prediction prediction) =>
+        prediction.Figures["along_largest_step_u_prime_v_prime"] > SeenFromUPrimeVPrime
+            ? Of(prediction).TakeLast(1)
+            : [];
+
     /// <summary>A sentence a place, and one about the step; none where the pour is level.</summary>
     public static IEnumerable<string> Of(Prediction prediction)
     {

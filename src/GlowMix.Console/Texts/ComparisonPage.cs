@@ -101,7 +101,7 @@ internal sealed class ComparisonPage
         yield return new PageBlock.Paragraph(Verdict());
         yield return new PageBlock.Points([
             .. comparison.Targets.Select(t =>
-                TargetRows.Of(t.After, comparison.After)
+                TargetRows.Of(t.After)
                 + (t.Before.State == t.After.State ? "" : $" (before: {InWords(t.Before)})")
             ),
         ]);

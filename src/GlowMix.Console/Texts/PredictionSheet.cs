@@ -25,8 +25,8 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
             new GlowRows(prediction, sheet).Print(full);
         }
         new PourRows(prediction, sheet).Print();
-        // Level or not is one line; the places themselves are for --full.
-        Rows("Along", full ? AlongRows.Of(prediction) : AlongRows.Of(prediction).TakeLast(1));
+        // A step that can be seen is told in one line; one that cannot, and the places themselves, are for --full.
+        Rows("Along", full ? AlongRows.Of(prediction) : AlongRows.SeenOf(prediction));
         if (full && prediction.Along.Count > 0)
         {
             sheet.Row("", AlongRows.Source);

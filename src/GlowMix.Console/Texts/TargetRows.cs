@@ -8,14 +8,13 @@ internal static class TargetRows
     private const int DigitsShown = 3;
 
     /// <summary>'lit.duv, -0.006 to 0.02: met in all draws, 0.0038 inside'.</summary>
-    public static IEnumerable<string> Of(Prediction prediction) =>
-        prediction.Targets.Select(verdict => Of(verdict, prediction));
+    public static IEnumerable<string> Of(Prediction prediction) => prediction.Targets.Select(Of);
 
     /// <summary>How a verdict is called, also in JSON.</summary>
     public static string WordOf(TargetState state) => state.Word();
 
     /// <summary>One of them.</summary>
-    public static string Of(TargetVerdict verdict, Prediction prediction)
+    public static string Of(TargetVerdict verdict)
     {
         string name = verdict.Target.AtMinutes is double minutes
             ? $"{verdict.Figure.Family} at {Digits.Plain(minutes)} min"
@@ -28,7 +27,7 @@ internal static class TargetRows
         }
         string margin =
             $"{Number(Math.Abs(verdict.Margin ?? 0))}{unit} {(verdict.Margin < 0 ? "outside" : "inside")}";
-        string deciding = verdict.DecidedBy is { } reading ? $"; measure {reading}" : "";
+        string deciding = verdict.DecidedBy is { } reading ? $"; to decide: {reading}" : "";
         return what
             + (verdict.State, verdict.ShareOfDraws) switch
             {
