@@ -59,7 +59,10 @@ internal sealed class PredictCommand
         );
         files = FileArguments.Create(Command, args, "recipe files (YAML)");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[full, plot, csv, write, json, targets, quick, watch, ascii])
+        foreach (
+            Option option in (ReadOnlySpan<Option>)
+                [full, plot, csv, write, json, targets, quick, watch, ascii]
+        )
         {
             Command.Add(option);
         }

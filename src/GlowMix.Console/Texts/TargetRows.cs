@@ -37,7 +37,7 @@ internal static class TargetRows
                 (TargetState.Missed, double share) => $"missed, met in {OfTen(share)}, {margin}",
                 (TargetState.Missed, null) => $"missed, {margin}",
                 (_, var share) => $"too close to call, {(share is double s ? $"met in {OfTen(s)}, " : "")}"
-                    + $"likely {margin}{deciding}",
+                    + $"{margin}{deciding}",
             };
     }
 

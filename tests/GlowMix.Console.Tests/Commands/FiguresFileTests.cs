@@ -22,11 +22,11 @@ public sealed class FiguresFileTests : IDisposable
     [Fact]
     public void Figures_are_kept_beside_the_recipe_once_and_found_to_stand()
     {
-        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--write"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--quick", "--write"));
         Assert.Equal("Figures    shop/a.figures.yaml", line.OutLines[^1]);
         string kept = line.Read("shop/a.figures.yaml");
         Assert.StartsWith("# Made by 'glowmix predict a.yaml --write'", kept, StringComparison.Ordinal);
-        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--write"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--quick", "--write"));
         Assert.Equal("Figures    shop/a.figures.yaml, as they were", line.OutLines[^1]);
         Assert.Equal(ExitCode.Done, line.Run("check", "shop/a.figures.yaml", "shop/a.yaml"));
         Assert.Equal("shop/a.figures.yaml: these are the figures\nshop/a.yaml: no errors\n", line.Out);
@@ -36,9 +36,9 @@ public sealed class FiguresFileTests : IDisposable
     [Fact]
     public void From_another_folder_the_bytes_are_the_same()
     {
-        line.Run("predict", "shop/a.yaml", "--write");
+        line.Run("predict", "shop/a.yaml", "--quick", "--write");
         string kept = line.Read("shop/a.figures.yaml");
-        line.Run("predict", Path.Combine(line.Folder, "shop", "a.yaml"), "--write");
+        line.Run("predict", Path.Combine(line.Folder, "shop", "a.yaml"), "--quick", "--write");
         Assert.EndsWith(", as they were", line.OutLines[^1], StringComparison.Ordinal);
         Assert.Equal(kept, line.Read("shop/a.figures.yaml"));
     }
@@ -46,7 +46,7 @@ public sealed class FiguresFileTests : IDisposable
     [Fact]
     public void A_remark_leaves_the_figures_standing_and_a_changed_number_does_not()
     {
-        line.Run("predict", "shop/a.yaml", "--write");
+        line.Run("predict", "shop/a.yaml", "--quick", "--write");
         line.Write("shop/a.yaml", Recipe + "   # over the board\n");
         Assert.Equal(ExitCode.Done, line.Run("check", "shop/a.yaml"));
         line.Write("shop/a.yaml", Recipe.Replace("2.5", "2.6", StringComparison.Ordinal));
@@ -64,7 +64,7 @@ public sealed class FiguresFileTests : IDisposable
         string resin = File.ReadAllText(Path.Combine(TopFolder.Path, "data/resins/polyurethane-clear.yaml"));
         line.Write("shop/materials/resins/mine.yaml", resin);
         line.Write("shop/a.yaml", Recipe.Replace("polyurethane-clear", "mine", StringComparison.Ordinal));
-        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--write"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--quick", "--write"));
         line.Write(
             "shop/materials/resins/mine.yaml",
             resin.Replace("title: ", "title: New ", StringComparison.Ordinal)
@@ -80,7 +80,7 @@ public sealed class FiguresFileTests : IDisposable
     [Fact]
     public void Figures_moved_by_the_program_are_told_from_those_moved_by_the_recipe()
     {
-        line.Run("predict", "shop/a.yaml", "--write");
+        line.Run("predict", "shop/a.yaml", "--quick", "--write");
         // As an older program would have written it: the line and the seal that fits it.
         string older = Regex.Replace(
             line.Read("shop/a.figures.yaml"),
@@ -103,19 +103,19 @@ public sealed class FiguresFileTests : IDisposable
     [Fact]
     public void A_figures_file_edited_by_hand_is_told_and_written_anew()
     {
-        line.Run("predict", "shop/a.yaml", "--write");
+        line.Run("predict", "shop/a.yaml", "--quick", "--write");
         string kept = line.Read("shop/a.figures.yaml");
         line.Write("shop/a.figures.yaml", Regex.Replace(kept, @"lit\.ra: ", "lit.ra: 1"));
         Assert.Equal(ExitCode.Content, line.Run("check", "shop/a.yaml"));
         Assert.Matches(@"^shop/a\.figures\.yaml:\d+:11: it was changed by hand; run 'glowmix", line.Error);
-        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--write"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--quick", "--write"));
         Assert.Equal(kept, line.Read("shop/a.figures.yaml"));
     }
 
     [Fact]
     public void A_merge_conflict_is_told_and_ended_by_writing_again()
     {
-        line.Run("predict", "shop/a.yaml", "--write");
+        line.Run("predict", "shop/a.yaml", "--quick", "--write");
         string kept = line.Read("shop/a.figures.yaml");
         string conflict = kept.Replace(
             "checksum: ",
@@ -125,7 +125,7 @@ public sealed class FiguresFileTests : IDisposable
         line.Write("shop/a.figures.yaml", conflict);
         Assert.Equal(ExitCode.Content, line.Run("check", "shop/a.figures.yaml"));
         Assert.Contains(": a merge conflict is in it; run 'glowmix", line.Error, StringComparison.Ordinal);
-        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--write"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", "shop/a.yaml", "--quick", "--write"));
         Assert.Equal(kept, line.Read("shop/a.figures.yaml"));
     }
 
@@ -133,7 +133,7 @@ public sealed class FiguresFileTests : IDisposable
     public void A_file_of_that_name_that_is_not_ours_is_kept()
     {
         line.Write("shop/a.figures.yaml", "figures_format: 1\n# my own notes\n");
-        Assert.Equal(ExitCode.Content, line.Run("predict", "shop/a.yaml", "--write"));
+        Assert.Equal(ExitCode.Content, line.Run("predict", "shop/a.yaml", "--quick", "--write"));
         Assert.StartsWith("shop/a.figures.yaml: kept as it is: ", line.Error, StringComparison.Ordinal);
         Assert.Contains("my own notes", line.Read("shop/a.figures.yaml"), StringComparison.Ordinal);
     }
@@ -168,7 +168,7 @@ public sealed class FiguresFileTests : IDisposable
     [Fact]
     public void Figures_without_their_recipe_or_under_another_name_are_told()
     {
-        line.Run("predict", "shop/a.yaml", "--write");
+        line.Run("predict", "shop/a.yaml", "--quick", "--write");
         line.Write("shop/b.figures.yaml", line.Read("shop/a.figures.yaml"));
         Assert.Equal(ExitCode.Content, line.Run("check", "shop/b.figures.yaml"));
         Assert.Equal(

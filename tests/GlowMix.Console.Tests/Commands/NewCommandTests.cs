@@ -12,7 +12,7 @@ public class NewCommandTests
         );
         Assert.Contains("# from the board", program.Read("first.yaml"), StringComparison.Ordinal);
         Assert.Contains("escape routes", program.Out, StringComparison.Ordinal);
-        Assert.Equal(0, program.Run("predict", "first.yaml"));
+        Assert.Equal(0, program.Run("predict", "first.yaml", "--quick"));
         Assert.Empty(program.Error);
         Assert.Contains("pigment", program.Out, StringComparison.Ordinal);
     }
@@ -118,7 +118,7 @@ public class NewCommandTests
                 "card"
             )
         );
-        Assert.Equal(0, program.Run("predict", "all.yaml"));
+        Assert.Equal(0, program.Run("predict", "all.yaml", "--quick"));
         Assert.Contains("of bag", program.Out, StringComparison.Ordinal);
     }
 

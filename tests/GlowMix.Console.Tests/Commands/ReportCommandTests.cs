@@ -78,7 +78,7 @@ public sealed class ReportCommandTests : IDisposable
     public void It_says_what_predict_says()
     {
         string text = Regex.Replace(Page("stair-edge.yaml").Value, @"\s+", " ");
-        line.Run("predict", "stair-edge.yaml");
+        line.Run("predict", "stair-edge.yaml", "--quick");
         string lit = string.Join(
             ' ',
             line.OutLines.SkipWhile(l => !l.StartsWith("Lit:", StringComparison.Ordinal))
@@ -156,7 +156,7 @@ public sealed class ReportCommandTests : IDisposable
     /// <summary>The page that it writes, from its body on; read strictly, so that every element must be closed.</summary>
     private XElement Page(params string[] args)
     {
-        int code = line.Run(["report", .. args, "-o", "page.html"]);
+        int code = line.Run(["report", .. args, "--quick", "-o", "page.html"]);
         Assert.True(code == ExitCode.Done, line.Error);
         string text = line.Read("page.html");
         int start = text.IndexOf("<main", StringComparison.Ordinal);

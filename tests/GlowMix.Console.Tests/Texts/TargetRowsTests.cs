@@ -10,7 +10,7 @@ public sealed class TargetRowsTests
             [
                 "lit.duv, -0.006 to 0.025: met in over 9 of 10 draws, 0.0039 inside",
                 "lit.flux_kept_percent, at least 90: missed in all draws, 8.4 % outside",
-                "afterglow.luminance_mcd_m2 at 60 min, at least 4: too close to call, met in 7 of 10 draws, likely 0.4 mcd/m² inside; to decide: a decay reading of a known layer after a known charge",
+                "afterglow.luminance_mcd_m2 at 60 min, at least 4: too close to call, met in 7 of 10 draws, 0.4 mcd/m² inside; to decide: a decay reading of a known layer after a known charge",
                 "lit.ra, at least 80: not judged, this tint is beyond what CIE 13.3 colour rendering is made for",
             ],
             TargetRows.Of(
