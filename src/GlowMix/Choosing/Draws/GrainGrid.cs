@@ -10,13 +10,16 @@ namespace GlowMix.Choosing.Draws;
 /// </summary>
 /// <remarks>
 /// By the index of grain over resin the numbers of <see cref="GrainNumbers"/> follow a cubic through four averages. Absorption and
-/// size, whose part depends on the index little, multiply that by parabolas of their own in the logarithm, taken at two indices. The
+/// size, whose part depends on the index little, multiply that by parabolas of their own in the logarithm, taken at two and at three indices. The
 /// materials' own numbers give their own table, to the last digit but rounding.
 /// </remarks>
 internal sealed class GrainGrid
 {
     /// <summary>The index node where absorption and size are turned a second time.</summary>
     private const int Aside = -3;
+
+    /// <summary>The index node where size is turned a third time.</summary>
+    private const int Beyond = 3;
 
     private readonly GrainNodes nodes;
     private readonly Lazy<Turns> turns;
@@ -42,7 +45,8 @@ internal sealed class GrainGrid
                 Turn.Of(nodes.LogAbsorptions, OfStrength, side => nodes[0, side, 0]),
                 Turn.Of(nodes.LogAbsorptions, OfStrength, side => nodes[Aside, side, 0]),
                 Turn.Of(nodes.LogSizes, log => log, side => nodes[0, 0, side]),
-                Turn.Of(nodes.LogSizes, log => log, side => nodes[Aside, 0, side])
+                Turn.Of(nodes.LogSizes, log => log, side => nodes[Aside, 0, side]),
+                Turn.Of(nodes.LogSizes, log => log, side => nodes[Beyond, 0, side])
             )
         );
     }
@@ -72,13 +76,15 @@ internal sealed class GrainGrid
         int[] stencil = nodes.Stencil(pigmentIndex, resinIndex, sizeFactor);
         double[] offsets = [.. stencil.Select(nodes.OffsetOf)];
         double[][] line = [.. stencil.Select(n => nodes[n, 0, 0])];
-        var (absorption, absorptionAside, size, sizeAside) = turns.Value;
+        var (absorption, absorptionAside, size, sizeAside, sizeBeyond) = turns.Value;
+        double[] lagNodes = [nodes.OffsetOf(Aside), 0, nodes.OffsetOf(Beyond)];
         double asideAt = nodes.OffsetOf(Aside);
         int width = GrainNumbers.PerWavelength(nodes.HighestMoment);
         var row = new double[line[0].Length];
         Span<double> weights = stackalloc double[stencil.Length];
         Span<double> byAbsorption = stackalloc double[3];
         Span<double> bySize = stackalloc double[3];
+        Span<double> byLag = stackalloc double[3];
         Span<double> bySizeAlone = stackalloc double[3];
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
@@ -93,6 +99,7 @@ internal sealed class GrainGrid
             absorption?.Weights(Math.Log(absorptionFactor / scale) + logSize, byAbsorption);
             absorption?.Weights(logSize, bySizeAlone);
             size?.Weights(logSize, bySize);
+            Lagrange.Weights(lagNodes, offset, byLag);
             for (int c = 0; c < nodes.ClassCount; c++)
             {
                 int from = ((c * WavelengthGrid.Count) + i) * width;
@@ -105,12 +112,15 @@ internal sealed class GrainGrid
                     }
                     double own = absorption?.LogRatio(q, byAbsorption, bySizeAlone) ?? 0;
                     double other = absorptionAside?.LogRatio(q, byAbsorption, bySizeAlone) ?? 0;
-                    own += size?.LogRatio(q, bySize) ?? 0;
-                    other += sizeAside?.LogRatio(q, bySize) ?? 0;
-                    row[q] =
-                        value
-                        * Math.Exp(own + (offset / asideAt * (other - own)))
-                        * (q == from ? absorptionFactor : scale);
+                    double log = own + (offset / asideAt * (other - own));
+                    if (size is not null)
+                    {
+                        log +=
+                            (byLag[0] * sizeAside!.LogRatio(q, bySize))
+                            + (byLag[1] * size.LogRatio(q, bySize))
+                            + (byLag[2] * sizeBeyond!.LogRatio(q, bySize));
+                    }
+                    row[q] = value * Math.Exp(log) * (q == from ? absorptionFactor : scale);
                 }
             }
         }
@@ -120,7 +130,13 @@ internal sealed class GrainGrid
     // Over this of the factor, the logarithm of what a sphere absorbs (geometrical optics, all depths of shade) is straightest.
     private static double OfStrength(double log) => 1 / (4 + Math.Exp(log));
 
-    private sealed record Turns(Turn? Absorption, Turn? AbsorptionAside, Turn? Size, Turn? SizeAside);
+    private sealed record Turns(
+        Turn? Absorption,
+        Turn? AbsorptionAside,
+        Turn? Size,
+        Turn? SizeAside,
+        Turn? SizeBeyond
+    );
 
     /// <summary>What another absorption, or another size, makes of the numbers: the logarithm follows a parabola.</summary>
     private sealed record Turn(Func<double, double> Along, double[] Nodes, double[][] Logs)
@@ -131,7 +147,11 @@ internal sealed class GrainGrid
                 : new(
                     along,
                     [.. logNodes.Select(along)],
-                    [.. logNodes.Select((_, i) => Array.ConvertAll(rowAt(i - 1), Math.Log))]
+                    [
+                        .. logNodes.Select(
+                            (_, i) => Array.ConvertAll(rowAt(i - (logNodes.Length / 2)), Math.Log)
+                        ),
+                    ]
                 );
 
         public void Weights(double log, Span<double> weights) => Lagrange.Weights(Nodes, Along(log), weights);
@@ -139,7 +159,7 @@ internal sealed class GrainGrid
         /// <summary>Logarithm of a number over that of the materials as they stand.</summary>
         public double LogRatio(int number, ReadOnlySpan<double> weights)
         {
-            double log = -Logs[1][number];
+            double log = -Logs[Logs.Length / 2][number];
             for (int n = 0; n < Logs.Length; n++)
             {
                 log += weights[n] * Logs[n][number];

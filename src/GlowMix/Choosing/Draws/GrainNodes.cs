@@ -47,7 +47,8 @@ internal sealed class GrainNodes
         this.optics = optics;
         contrast = pigment.RefractiveIndex.Value[At550Nm] - resin.RefractiveIndex.Value[At550Nm];
         LogAbsorptions = Around(Reach * Math.Log(pigment.AbsorptionPerMm.Doubt.HighOf(1)));
-        LogSizes = Around(Math.Min(Reach * Math.Log(sizeFactor), Math.Log(LargestGrainUm / medianUm)));
+        double size = Math.Min(Reach * Math.Log(sizeFactor), Math.Log(LargestGrainUm / medianUm));
+        LogSizes = Around(size);
         var own = optics.GrainsOf(pigment, resin, medianUm, gsd);
         ClassCount = own.Classes.Length;
         HighestMoment = own.Classes[0].HighestMoment;
