@@ -203,7 +203,7 @@ public sealed class FitCommandTests : IDisposable
 
     private double WidthOfDuv()
     {
-        Assert.Equal(ExitCode.Done, line.Run("predict", "stair-edge.yaml", "--json"));
+        Assert.Equal(ExitCode.Done, line.Run("predict", "stair-edge.yaml", "--quick", "--json"));
         using var json = JsonDocument.Parse(line.Out);
         var band = json.RootElement.GetProperty("bands").GetProperty("lit.duv");
         return band.GetProperty("high").GetDouble() - band.GetProperty("low").GetDouble();

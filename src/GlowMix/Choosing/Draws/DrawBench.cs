@@ -13,6 +13,7 @@ internal sealed class DrawBench
     private readonly StreamShelf streams = new();
     private readonly GrainGrid?[] grids;
     private readonly Dictionary<Pigment, SheetGrid> sheetGrids = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Pigment, MeasuredLadder> measured = new(ReferenceEqualityComparer.Instance);
 
     /// <param name="piece">A piece that the model can predict.</param>
     /// <param name="optics">Who has the optics of its materials as they stand.</param>
@@ -64,7 +65,12 @@ internal sealed class DrawBench
         ];
         foreach (var pigment in piece.Layers.Where(l => l.HasPigment).Select(l => l.Pigment!))
         {
-            if (!sheetGrids.ContainsKey(pigment))
+            if (pigment.Traps is not null)
+            {
+                // A decay reading told the ladder, and the sheet no longer does.
+                measured[pigment] = new LadderShelf(sheets).MeasuredOf(sheets.SampleOf(pigment).Sample!);
+            }
+            else if (!sheetGrids.ContainsKey(pigment))
             {
                 var sample = sheets.SampleOf(pigment).Sample!;
                 var grid = GridOf(
@@ -127,7 +133,11 @@ internal sealed class DrawBench
         var ladders = new Dictionary<Pigment, TrapLadder>(ReferenceEqualityComparer.Instance);
         foreach (var (draft, pigment) in drawn.Pigments)
         {
-            if (sheetGrids.TryGetValue(draft.Pigment, out var sheet))
+            if (measured.TryGetValue(draft.Pigment, out var told))
+            {
+                ladders[pigment] = told.At(draft.CapacityPerG, draft.LadderSmoothing);
+            }
+            else if (sheetGrids.TryGetValue(draft.Pigment, out var sheet))
             {
                 var fit = LadderFit.To(
                     sheet.At(
