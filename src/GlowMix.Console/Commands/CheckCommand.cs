@@ -1,6 +1,5 @@
 using System.CommandLine;
 using GlowMix.Documents;
-using GlowMix.Materials.Calibrations;
 using GlowMix.Readings.Sets;
 
 namespace GlowMix.Console.Commands;
@@ -100,7 +99,7 @@ internal static class CheckCommand
         return first?.Value switch
         {
             FileKind.Recipe => runner.Check(file, files),
-            FileKind.Calibration => CalibrationFile.Read(file).Problems,
+            FileKind.Calibration => CalibrationCheck.ProblemsOf(file, surroundings),
             FileKind.Readings => ReadingsSetFile.Read(file).Problems,
             FileKind.Material => MaterialCheck.ProblemsOf(file, document, surroundings, runner),
             // A recipe or material whose kind stands further down is read as what it is, and told so there.

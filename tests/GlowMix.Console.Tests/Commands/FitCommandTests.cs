@@ -106,6 +106,31 @@ public sealed class FitCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_check_tells_of_readings_that_have_changed_since_the_fit()
+    {
+        Assert.Equal(
+            ExitCode.Done,
+            line.Run(
+                "fit",
+                "stair-edge.yaml",
+                "--bare",
+                "readings/stair-edge.bare.txt",
+                "--potted",
+                "readings/stair-edge.pigmented.txt"
+            )
+        );
+        line.Write("readings/stair-edge.bare.txt", line.Read("readings/stair-edge.bare.txt") + "\n");
+        File.Delete(Path.Combine(line.Folder, "readings", "stair-edge.pigmented.txt"));
+        Assert.Equal(ExitCode.Done, line.Run("check", "stair-edge.calibration.yaml"));
+        Assert.Contains(
+            "stair-edge.bare.txt has changed since the fit",
+            line.Error,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("stair-edge.pigmented.txt cannot be read", line.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_lux_meter_needs_a_geometry()
     {
         line.Write("lux.txt", "minutes;lx\n1;4.00\n2;2.72\n4;1.77\n8;1.09\n16;0.66\n");

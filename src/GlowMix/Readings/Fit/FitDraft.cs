@@ -22,6 +22,12 @@ internal sealed class FitDraft
     /// <summary>On all entries that turn light into a longer band.</summary>
     public double Conversion { get; set; } = 1;
 
+    /// <summary>
+    /// By how much the bands' shares in the bare LED may differ from those that its noisy reading was split into: logarithms for die
+    /// and green, against red.
+    /// </summary>
+    public double[] ShareShifts { get; } = [0, 0];
+
     public double ResinFactor { get; set; } = 1;
 
     public FitPigment[] Pigments { get; }
@@ -46,6 +52,23 @@ internal sealed class FitDraft
     public Piece Applied(Piece piece, Led led) =>
         piece with
         {
-            Led = led with { ReturnMatrix = led.ReturnMatrix.Select(_ => Matrix()) },
+            Led = Shifted(led) with { ReturnMatrix = led.ReturnMatrix.Select(_ => Matrix()) },
         };
+
+    private Led Shifted(Led led)
+    {
+        if (ShareShifts[0] == 0 && ShareShifts[1] == 0)
+        {
+            return led;
+        }
+        double die = led.Die.Share.Value * Math.Exp(ShareShifts[0]);
+        double green = led.Green.Share.Value * Math.Exp(ShareShifts[1]);
+        double sum = die + green + led.Red.Share.Value;
+        return led with
+        {
+            Die = led.Die with { Share = led.Die.Share.Select(_ => die / sum) },
+            Green = led.Green with { Share = led.Green.Share.Select(_ => green / sum) },
+            Red = led.Red with { Share = led.Red.Share.Select(red => red / sum) },
+        };
+    }
 }

@@ -11,6 +11,9 @@ namespace GlowMix.Readings.Fit;
 /// How well it is known without readings, one standard deviation of the number, or of its logarithm where it is a factor.
 /// </param>
 /// <param name="Put">Puts a value into a draft.</param>
+/// <param name="IsAside">
+/// Not asked for, but in doubt: turned with the others, held near its start by what it is known to, and not told.
+/// </param>
 internal sealed record FitParameter(
     string Key,
     string Words,
@@ -19,7 +22,8 @@ internal sealed record FitParameter(
     double Most,
     bool IsFactor,
     double KnownTo,
-    Action<FitDraft, double> Put
+    Action<FitDraft, double> Put,
+    bool IsAside = false
 )
 {
     /// <summary>The number in the units that the fit works in: what it is known to without readings is 1.</summary>

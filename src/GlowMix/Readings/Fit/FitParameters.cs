@@ -10,6 +10,7 @@ internal static class FitParameters
     private const double MostFactor = 10;
     private const double LeastYield = 0.01;
     private const double MostTilt = 2;
+    private const double MostShareErrors = 10;
 
     // Where a material states no doubt of its own. Assumed.
     private const double EntryKnownTo = 0.1;
@@ -82,7 +83,37 @@ internal static class FitParameters
                 );
             }
         }
+        if (isPotted && readings is { IsCorrected: true, Bare: { } bare })
+        {
+            AddShares(parameters, BareLed.ShareErrors(bare, readings.Piece.Led), led);
+        }
         return parameters.ToImmutable();
+    }
+
+    // The bands are split from a noisy reading, and what a package converts is told against them.
+    private static void AddShares(ImmutableArray<FitParameter>.Builder parameters, double[] errors, Led led)
+    {
+        for (int i = 0; i < 2; i++)
+        {
+            int band = i;
+            double knownTo = errors[band] / led.Bands[band].Share.Value;
+            if (knownTo > 0)
+            {
+                parameters.Add(
+                    new(
+                        $"bare.share_{band}",
+                        "bands of the bare LED",
+                        0,
+                        -MostShareErrors * knownTo,
+                        MostShareErrors * knownTo,
+                        IsFactor: false,
+                        knownTo,
+                        (draft, v) => draft.ShareShifts[band] = v,
+                        IsAside: true
+                    )
+                );
+            }
+        }
     }
 
     /// <summary>Pigments in the pieces that were read, each once.</summary>

@@ -22,8 +22,13 @@ internal sealed class FitProblem(
 
     public ImmutableArray<FitBlock> Blocks { get; } = blocks;
 
+    /// <summary>Those that are turned but not told. Each is one number more that is read: that it is at its start.</summary>
+    public ImmutableArray<int> Aside { get; } =
+    [.. Enumerable.Range(0, parameters.Length).Where(i => parameters[i].IsAside)];
+
     /// <summary>Everything read.</summary>
-    public Vector<double> Read { get; } = WhitenedBy(lit, blocks, b => b.LogRead);
+    public Vector<double> Read { get; } =
+        WhitenedBy(lit, blocks, b => b.LogRead, [.. parameters.Where(p => p.IsAside).Select(_ => 0.0)]);
 
     /// <summary>The draft of some numbers.</summary>
     public FitDraft DraftOf(IReadOnlyList<double> values)
@@ -40,7 +45,12 @@ internal sealed class FitProblem(
     public Vector<double> Predicted(IReadOnlyList<double> values)
     {
         var draft = DraftOf(values);
-        return WhitenedBy(lit, Blocks, b => b.LogPredicted(draft));
+        return WhitenedBy(
+            lit,
+            Blocks,
+            b => b.LogPredicted(draft),
+            [.. Aside.Select(i => Parameters[i].Scaled(values[i]))]
+        );
     }
 
     /// <summary>Slopes of everything predicted, a column for each of some parameters in its scaled number.</summary>
@@ -66,11 +76,12 @@ internal sealed class FitProblem(
     private static Vector<double> WhitenedBy(
         LitGroup? lit,
         ImmutableArray<FitBlock> blocks,
-        Func<FitBlock, double[]> logsOf
+        Func<FitBlock, double[]> logsOf,
+        double[] aside
     ) =>
-        Vector<double>.Build.DenseOfEnumerable(
-            (lit?.Whitened(logsOf) ?? []).Concat(
-                blocks.OfType<GlowBlock>().SelectMany(b => b.Whitened(logsOf(b)))
-            )
-        );
+        Vector<double>.Build.DenseOfEnumerable([
+            .. lit?.Whitened(logsOf) ?? [],
+            .. blocks.OfType<GlowBlock>().SelectMany(b => b.Whitened(logsOf(b))),
+            .. aside,
+        ]);
 }

@@ -45,7 +45,7 @@ internal sealed class FitReport
         (this.readings, this.led, this.problem, this.values) = (readings, led, problem, values);
         (this.free, this.held, this.sheetLadderOf) = (free, held, sheetLadderOf);
         draft = problem.DraftOf(values);
-        read = problem.Blocks.Sum(b => b.Freedom);
+        read = problem.Blocks.Sum(b => b.Freedom) + problem.Aside.Length;
         freedom = read - free.Length;
         double off = (problem.Read - problem.Predicted(values)).L2Norm();
         widened = freedom > 0 ? Math.Max(1, off / Math.Sqrt(freedom)) : 1;
@@ -76,16 +76,14 @@ internal sealed class FitReport
 
     public FitResult Result(int iterations, IReadOnlyList<string> warnings)
     {
-        var numbers = free.Select(
-                (index, i) =>
-                    new FittedNumber(
-                        problem.Parameters[index].Key,
-                        problem.Parameters[index].Words,
-                        values[index],
-                        ErrorOf(i),
-                        problem.Parameters[index].Start
-                    )
-            )
+        int[] told = [.. Enumerable.Range(0, free.Length).Where(i => !problem.Parameters[free[i]].IsAside)];
+        var numbers = told.Select(i => new FittedNumber(
+                problem.Parameters[free[i]].Key,
+                problem.Parameters[free[i]].Words,
+                values[free[i]],
+                ErrorOf(i),
+                problem.Parameters[free[i]].Start
+            ))
             .ToImmutableArray();
         return new()
         {
@@ -105,14 +103,7 @@ internal sealed class FitReport
                     }),
             ],
             Shares = Shares(),
-            Correlations =
-            [
-                .. Enumerable
-                    .Range(0, free.Length)
-                    .Select(i =>
-                        Enumerable.Range(0, free.Length).Select(j => correlations[i, j]).ToImmutableArray()
-                    ),
-            ],
+            Correlations = [.. told.Select(i => told.Select(j => correlations[i, j]).ToImmutableArray())],
             Misfits = [.. problem.Blocks.Select(MisfitOf)],
             ErrorsWidenedBy = widened,
             Iterations = iterations,
@@ -201,7 +192,7 @@ internal sealed class FitReport
 
     private IEnumerable<string> AtTheirEnds()
     {
-        foreach (int index in free)
+        foreach (int index in free.Except(problem.Aside))
         {
             var parameter = problem.Parameters[index];
             double least = parameter.Scaled(parameter.Least);

@@ -82,6 +82,7 @@ internal sealed class FitState
         string key = string.Join(
             '|',
             EntriesOf(draft.Matrix())
+                .Concat(draft.ShareShifts)
                 .Concat(pigments.Select(name => draft.Pigments.First(p => p.Name == name).Yield))
                 .Select(v => v.ToString("R", CultureInfo.InvariantCulture))
         );

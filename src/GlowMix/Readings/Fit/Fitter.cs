@@ -113,20 +113,20 @@ public sealed class Fitter
     {
         double[] start = [.. problem.Parameters.Select(p => p.Start)];
         int[] all = [.. Enumerable.Range(0, start.Length)];
-        var choice = ParameterChoice.Of(problem.Slopes(start, all));
+        var choice = ParameterChoice.Of(problem.Slopes(start, all), null, problem.Aside);
         double[] values = start;
         int iterations = 0;
         for (int round = 0; round < MostRounds; round++)
         {
             var (found, steps) = LevenbergMarquardt.Of(problem, values, choice.Free);
             (values, iterations) = (found, iterations + steps);
-            var again = ParameterChoice.Of(problem.Slopes(values, all));
+            var again = ParameterChoice.Of(problem.Slopes(values, all), null, problem.Aside);
             if (again.Free.SequenceEqual(choice.Free))
             {
                 return (values, choice.Free, again.Held, iterations);
             }
             // Only ever fewer, so that the rounds end.
-            choice = choice.With(ParameterChoice.Of(problem.Slopes(values, all), choice.Free));
+            choice = choice.With(ParameterChoice.Of(problem.Slopes(values, all), choice.Free, problem.Aside));
             values = [.. values.Select((v, i) => choice.Free.Contains(i) ? v : start[i])];
         }
         return (values, choice.Free, choice.Held, iterations);

@@ -9,8 +9,10 @@ internal sealed class LitBlock : FitBlock
 
     private readonly FitState state;
 
-    private LitBlock(FitState state, int[] samples, double[] ownDeviations) =>
-        (this.state, Samples, OwnDeviations) = (state, samples, ownDeviations);
+    private readonly bool isMean;
+
+    private LitBlock(FitState state, int[] samples, double[] ownDeviations, bool isMean) =>
+        (this.state, Samples, OwnDeviations, this.isMean) = (state, samples, ownDeviations, isMean);
 
     /// <summary>Samples of the model's grid that were read.</summary>
     public int[] Samples { get; }
@@ -35,7 +37,7 @@ internal sealed class LitBlock : FitBlock
     {
         var lit = ResampledSpectrum.From(reading.Table).Spectrum;
         var noise = ReadingNoise.Of(reading.Table);
-        var (all, allLogs) = LogRatio.Of(reading.Table, bare);
+        var (all, allLogs) = LogRatio.Of(reading.Table, bare, out bool isMean);
         int[] places =
         [
             .. Enumerable
@@ -51,7 +53,7 @@ internal sealed class LitBlock : FitBlock
         ];
         return samples.Length < 2
             ? null
-            : new(state, samples, own)
+            : new(state, samples, own, isMean)
             {
                 Name = reading.Name,
                 State = reading.State,
@@ -78,6 +80,7 @@ internal sealed class LitBlock : FitBlock
     public override double[] LogPredicted(FitDraft draft)
     {
         double[] ratios = state.LogRatios(draft);
+        ratios = isMean ? LogRatio.Means(ratios) : ratios;
         return [.. Samples.Select(i => ratios[i])];
     }
 

@@ -14,8 +14,16 @@ internal static class LogRatio
     private const double HalfStepNm = WavelengthGrid.StepNm / 2.0;
 
     /// <summary>Indices on the grid, and the logarithms there.</summary>
-    public static (int[] Samples, double[] Logs) Of(TabulatedSpectrum lit, TabulatedSpectrum bare)
+    /// <param name="lit">The lit reading.</param>
+    /// <param name="bare">The bare one.</param>
+    /// <param name="isMean">Each is a mean over a step of the grid; false where the readings are on the grid themselves.</param>
+    public static (int[] Samples, double[] Logs) Of(
+        TabulatedSpectrum lit,
+        TabulatedSpectrum bare,
+        out bool isMean
+    )
     {
+        isMean = !IsOnGrid(lit.WavelengthsNm);
         double[] unlit = At(bare, lit.WavelengthsNm);
         double litPeak = Peak(lit.Values);
         double barePeak = Peak(bare.Values);
@@ -54,6 +62,32 @@ internal static class LogRatio
             }
             return true;
         }
+    }
+
+    /// <summary>What a mean over a step of the grid is, of logarithms at the grid's samples: by the curvature between three.</summary>
+    public static double[] Means(double[] logs) =>
+        [
+            .. logs.Select(
+                (v, i) =>
+                    i == 0 || i == logs.Length - 1 ? v : v + ((logs[i - 1] - (2 * v) + logs[i + 1]) / 24)
+            ),
+        ];
+
+    private static bool IsOnGrid(ReadOnlySpan<double> wavelengthsNm)
+    {
+        const double samePlaceNm = 1e-6;
+        for (int i = 0; i < wavelengthsNm.Length; i++)
+        {
+            double step = i == 0 ? WavelengthGrid.StepNm : wavelengthsNm[i] - wavelengthsNm[i - 1];
+            double off =
+                wavelengthsNm[i]
+                - (WavelengthGrid.StepNm * Math.Round(wavelengthsNm[i] / WavelengthGrid.StepNm));
+            if (Math.Abs(off) > samePlaceNm || Math.Abs(step - WavelengthGrid.StepNm) > samePlaceNm)
+            {
+                return false;
+            }
+        }
+        return true;
     }
 
     // Mostly one spectrometer reads both at the same wavelengths; else a curve through the bare one, straight lines being too low on

@@ -35,14 +35,22 @@ internal sealed class ParameterChoice
     /// <summary>Looks at slopes, a column a number.</summary>
     /// <param name="slopes">Of everything read, in scaled numbers.</param>
     /// <param name="among">Columns that may be free; null for all.</param>
-    public static ParameterChoice Of(Matrix<double> slopes, IEnumerable<int>? among = null)
+    /// <param name="always">Columns that are not held, however badly told.</param>
+    public static ParameterChoice Of(
+        Matrix<double> slopes,
+        IEnumerable<int>? among = null,
+        IReadOnlyCollection<int>? always = null
+    )
     {
         var free = (among ?? Enumerable.Range(0, slopes.ColumnCount)).ToList();
         var held = new List<HeldParameter>();
         while (free.Count > 0)
         {
             var directions = Directions.Of(slopes, free);
-            double[] errors = directions.Errors();
+            double[] errors =
+            [
+                .. directions.Errors().Select((e, i) => always?.Contains(free[i]) == true ? 0 : e),
+            ];
             double worst = errors.Max();
             if (worst < ToldTo)
             {
@@ -52,7 +60,15 @@ internal sealed class ParameterChoice
             double alone = 1 / slopes.Column(free[drop]).L2Norm();
             // Told well enough by itself: then it is another that stands in its way.
             int[] partners =
-                alone < ToldTo ? [.. directions.PartnersOf(drop, PartnerShare).Select(i => free[i])] : [];
+                alone < ToldTo
+                    ?
+                    [
+                        .. directions
+                            .PartnersOf(drop, PartnerShare)
+                            .Select(i => free[i])
+                            .Where(i => always?.Contains(i) != true),
+                    ]
+                    : [];
             held.Add(new(free[drop], partners));
             free.RemoveAt(drop);
         }
