@@ -11,9 +11,17 @@ namespace GlowMix.Console.Tune.Views;
 /// <param name="ascii">Letters of ASCII only.</param>
 internal abstract class LeafView(bool ascii) : View
 {
+    private Area place;
+
     /// <summary>Where it stands; an empty area hides it.</summary>
+    /// <remarks>Setting what is set already would count as a new layout, for which the toolkit clears the whole screen.</remarks>
     public void Place(Area area)
     {
+        if (area == place && Visible != area.IsEmpty)
+        {
+            return;
+        }
+        place = area;
         Visible = !area.IsEmpty;
         if (!area.IsEmpty)
         {

@@ -43,6 +43,12 @@ internal sealed class Screen : IDisposable
         Pump();
     }
 
+    public void Mouse(int x, int y, MouseFlags flags)
+    {
+        app.InjectMouse(new Mouse { ScreenPosition = new(x, y), Flags = flags });
+        Pump();
+    }
+
     public void Refresh()
     {
         screen.Refresh();

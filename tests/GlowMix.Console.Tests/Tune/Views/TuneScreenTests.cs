@@ -129,6 +129,29 @@ public class TuneScreenTests
     }
 
     [Fact]
+    public void A_click_holds_a_number_the_wheel_turns_it_and_a_point_of_the_map_is_taken_by_clicking_twice()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 120, 36);
+        int row = Array.FindIndex(
+            screen.Text.Split('\n'),
+            line => line.Contains("loading", StringComparison.Ordinal)
+        );
+        screen.Mouse(50, row, MouseFlags.LeftButtonClicked);
+        Assert.Equal("layers.glow.loading_percent", rig.Model.Bench.Held!.KeyPath);
+        screen.Mouse(50, row, MouseFlags.WheeledUp);
+        Assert.Equal("21", rig.Held);
+        Assert.Contains("21 %", screen.Text, StringComparison.Ordinal);
+        screen.Press(new Key('m'));
+        var before = rig.Model.Map.Cursor;
+        screen.Mouse(46, 12, MouseFlags.LeftButtonClicked);
+        Assert.NotEqual(before, rig.Model.Map.Cursor);
+        screen.Mouse(46, 12, MouseFlags.LeftButtonClicked);
+        Assert.NotEqual("21", rig.Held);
+        Assert.Equal(2, rig.Model.Bench.UndoCount);
+    }
+
+    [Fact]
     public void Random_keys_break_nothing_and_undo_leads_back_to_the_start() => RandomKeys(150);
 
     private static void RandomKeys(int count)
