@@ -12,6 +12,7 @@ internal sealed class Bench
     private readonly KnobBoard board;
     private readonly Func<RecipeDocument, PieceReading> assemble;
     private History history;
+    private ImmutableArray<Knob> knobsAtStart = [];
 
     /// <param name="start">The recipe as it was opened; may be broken.</param>
     /// <param name="board">What can be turned.</param>
@@ -63,8 +64,6 @@ internal sealed class Bench
         then ??= knobsAtStart.FirstOrDefault(k => k.KeyPath == knob.KeyPath)?.Value;
         return then == knob.Value ? null : then;
     }
-
-    private ImmutableArray<Knob> knobsAtStart = [];
 
     /// <summary>Begins anew with another text of the file.</summary>
     public void Reopen(RecipeDocument document)

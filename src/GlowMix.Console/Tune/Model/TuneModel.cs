@@ -1,4 +1,3 @@
-using GlowMix.Documents;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
 
@@ -12,6 +11,7 @@ internal sealed class TuneModel
     private readonly OutlookShelf outlooks = new();
     private readonly IDesk desk;
     private string notice = "";
+    private Func<string, string?> entered = _ => null;
 
     /// <param name="bench">The recipe.</param>
     /// <param name="file">Where it is kept.</param>
@@ -236,60 +236,7 @@ internal sealed class TuneModel
     }
 
     /// <summary>The sentence at the foot.</summary>
-    public string Foot
-    {
-        get
-        {
-            if (Question is { } question)
-            {
-                return question.Line;
-            }
-            if (Entry is { } entry)
-            {
-                return entry.Refusal.Length > 0 ? entry.Refusal
-                    : entry.Prompt.Length > 0 ? $"{entry.Prompt}: {entry.Text}_   Enter, or Esc to leave it"
-                    : TypingHint;
-            }
-            return notice.Length > 0 ? notice : Sentence;
-        }
-    }
-
-    private Func<string, string?> entered = _ => null;
-
-    private string TypingHint =>
-        Bench.Held is not { } knob ? ""
-        : knob.IsNumber
-            ? $"{knob.FullLabel}{(knob.Unit.Length > 0 ? ", " + knob.Unit : "")}: {knob.Allowed}; Enter sets it, Esc leaves it."
-        : $"{knob.FullLabel}, the beginning of a name: {string.Join(", ", knob.Words)}";
-
-    private string Sentence
-    {
-        get
-        {
-            if (Bench.Piece is null)
-            {
-                return "This recipe has errors; mend them in the file, and it comes to life here.";
-            }
-            if (Now is { Prediction: null } failed)
-            {
-                var error = failed.Problems.FirstOrDefault(p => p.Severity == Severity.Error);
-                return $"This cannot be predicted: {error?.Text ?? "no reason is known"}";
-            }
-            if (Bench.Before is null)
-            {
-                return "As the file has it. Arrows choose a number and turn it.";
-            }
-            return Now?.Prediction is { } now && Of(Bench.Before) is { } before
-                ? TurnSentence.Of(
-                    Bench.Present.What,
-                    before,
-                    now,
-                    Bench.Document.Recipe?.Balance.WhiteCctK,
-                    Bench.Document.Recipe?.Balance.GlowAtMinutes
-                )
-                : $"{Bench.Present.What} …";
-        }
-    }
+    public string Foot => FootText.Of(this, notice);
 
     private void Answer(Question question, Stroke stroke)
     {

@@ -1,0 +1,53 @@
+using GlowMix.Documents;
+
+namespace GlowMix.Console.Tune.Model;
+
+/// <summary>What stands at the foot: a question, what is being typed, a notice, or what the last turn gave and took.</summary>
+internal static class FootText
+{
+    /// <summary>The text.</summary>
+    /// <param name="model">What is shown.</param>
+    /// <param name="notice">What was said since the last key; empty if nothing was.</param>
+    public static string Of(TuneModel model, string notice)
+    {
+        if (model.Question is { } question)
+        {
+            return question.Line;
+        }
+        if (model.Entry is { } entry)
+        {
+            return entry.Refusal.Length > 0 ? entry.Refusal
+                : entry.Prompt.Length > 0 ? $"{entry.Prompt}: {entry.Text}_   Enter, or Esc to leave it"
+                : Hint(model.Bench.Held);
+        }
+        return notice.Length > 0 ? notice : Sentence(model);
+    }
+
+    private static string Hint(Knob? held) =>
+        held is not { } knob ? ""
+        : knob.IsNumber
+            ? $"{knob.FullLabel}{(knob.Unit.Length > 0 ? ", " + knob.Unit : "")}: {knob.Allowed}; Enter sets it, Esc leaves it."
+        : $"{knob.FullLabel}, the beginning of a name: {string.Join(", ", knob.Words)}";
+
+    private static string Sentence(TuneModel model)
+    {
+        var bench = model.Bench;
+        if (bench.Piece is null)
+        {
+            return "This recipe has errors; mend them in the file, and it comes to life here.";
+        }
+        if (model.Now is { Prediction: null } failed)
+        {
+            var error = failed.Problems.FirstOrDefault(p => p.Severity == Severity.Error);
+            return $"This cannot be predicted: {error?.Text ?? "no reason is known"}";
+        }
+        if (bench.Before is null)
+        {
+            return "As the file has it. Arrows choose a number and turn it.";
+        }
+        var balance = bench.Document.Recipe?.Balance;
+        return model.Now?.Prediction is { } now && model.Of(bench.Before) is { } before
+            ? TurnSentence.Of(bench.Present.What, before, now, balance?.WhiteCctK, balance?.GlowAtMinutes)
+            : $"{bench.Present.What} …";
+    }
+}
