@@ -1,4 +1,5 @@
 using GlowMix.Afterglow;
+using GlowMix.Choosing;
 using GlowMix.Console.Commands;
 using GlowMix.Documents;
 using GlowMix.Materials;
@@ -20,6 +21,13 @@ internal sealed class SampleRunner(Prediction prediction) : IRecipeRunner
         Fault is not null ? throw Fault
         : Document.Read(recipe) is { Root: null } broken ? new(null, broken.Problems)
         : new(prediction with { Recipe = recipe.Name }, []);
+
+    public CauseOutcome Causes(
+        FileText recipe,
+        FolderMaterials files,
+        Action<int, int> done,
+        CancellationToken stop
+    ) => throw new NotSupportedException();
 
     public IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files) =>
         Document.Read(recipe).Problems;

@@ -30,6 +30,10 @@ internal sealed class BalanceCommand
     {
         Description = "with --save-as: write over NEWFILE if it is there",
     };
+    private readonly Option<bool> quick = new("--quick")
+    {
+        Description = "without the 512 draws that tell how surely the recommended point meets the targets",
+    };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
     private readonly Argument<string[]> files;
     private readonly Surroundings surroundings;
@@ -45,7 +49,7 @@ internal sealed class BalanceCommand
         );
         files = FileArguments.Create(Command, args, "a recipe file (YAML)");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[steps, saveAs, replace, json, ascii])
+        foreach (Option option in (ReadOnlySpan<Option>)[steps, saveAs, replace, json, quick, ascii])
         {
             Command.Add(option);
         }
@@ -94,7 +98,11 @@ internal sealed class BalanceCommand
         BalanceAnswer answer;
         using (var progress = new ProgressLine(surroundings, "designs"))
         {
-            answer = balance.Run(progress.Show, stop: surroundings.Stop);
+            answer = balance.Run(
+                progress.Show,
+                draws: parsed.GetValue(quick) ? 0 : Forecaster.UsualDraws,
+                stop: surroundings.Stop
+            );
         }
         return Math.Max(code, Tell(answer, balance, text, target, parsed));
     }

@@ -1,4 +1,5 @@
 using GlowMix.Afterglow;
+using GlowMix.Choosing;
 using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Predictions;
@@ -17,6 +18,18 @@ internal interface IRecipeRunner
         FileText recipe,
         FolderMaterials files,
         IDrawWatcher? draws,
+        CancellationToken stop
+    );
+
+    /// <summary>What makes a recipe's figures doubtful.</summary>
+    /// <param name="recipe">The file's text.</param>
+    /// <param name="files">The user's files beside it.</param>
+    /// <param name="done">Told how many runs of how many are done, from any thread.</param>
+    /// <param name="stop">Ends the study.</param>
+    CauseOutcome Causes(
+        FileText recipe,
+        FolderMaterials files,
+        Action<int, int> done,
         CancellationToken stop
     );
 

@@ -38,6 +38,10 @@ internal sealed class PredictCommand
     {
         Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
     };
+    private readonly Option<bool> causes = new("--causes")
+    {
+        Description = "what to measure first instead: each cause's share in the doubt of white and glow",
+    };
     private readonly Option<bool> targets = new("--targets")
     {
         Description = "end with exit code 4 if a target of a recipe is missed",
@@ -61,7 +65,7 @@ internal sealed class PredictCommand
         Command.Add(files);
         foreach (
             Option option in (ReadOnlySpan<Option>)
-                [full, plot, csv, write, json, targets, quick, watch, ascii]
+                [full, plot, csv, write, json, targets, quick, causes, watch, ascii]
         )
         {
             Command.Add(option);
@@ -72,6 +76,15 @@ internal sealed class PredictCommand
             if (result.GetValue(json) && (result.GetValue(full) || result.GetValue(plot)))
             {
                 result.AddError("--json prints every figure and nothing else; leave out --full and --plot");
+            }
+            if (
+                result.GetValue(causes)
+                && ((ReadOnlySpan<Option<bool>>)[full, plot, write, targets, quick, watch])
+                    .ToArray()
+                    .Any(o => result.GetValue(o))
+            )
+            {
+                result.AddError("--causes prints causes and nothing else; beside it only --json and --ascii");
             }
             if (result.GetValue(watch) && (result.GetValue(json) || result.GetValue(targets)))
             {
@@ -98,6 +111,14 @@ internal sealed class PredictCommand
         if (names.Length == 0)
         {
             return NoFile();
+        }
+        if (parsed.GetValue(causes))
+        {
+            return new CauseRun(surroundings, runner).Run(
+                names,
+                parsed.GetValue(json),
+                parsed.GetValue(ascii)
+            );
         }
         string? folder = parsed.GetValue(csv);
         if (folder is not null && TwoOfOneName(names) is { } name)

@@ -31,6 +31,14 @@ internal sealed class RecipeRunner : IRecipeRunner
     }
 
     /// <inheritdoc/>
+    public CauseOutcome Causes(
+        FileText recipe,
+        FolderMaterials files,
+        Action<int, int> done,
+        CancellationToken stop
+    ) => new Forecaster(PredictorFor(files)).Causes(RecipeDocument.Read(recipe), done, stop: stop);
+
+    /// <inheritdoc/>
     public IReadOnlyList<Problem> Check(FileText recipe, FolderMaterials files) =>
         PredictorFor(files).Check(RecipeDocument.Read(recipe)).Problems;
 

@@ -25,8 +25,8 @@ internal static class BalanceJson
             WriteOffers(json, answer.Choices);
             WriteDesign(json, "recommended", answer.Recommended, answer.GlowAtMinutes, inFull: true);
             WriteLimits(json, "held_by", answer.HeldBy);
-            json.WriteNumberOrNull("share_of_runs", answer.ShareOfRuns);
-            json.WriteNumber("runs", answer.RunCount);
+            json.WriteNumberOrNull("share_of_draws", answer.ShareOfDraws);
+            json.WriteNumber("draws", answer.DrawCount);
             json.WriteStartArray("front");
             foreach (var design in answer.Front)
             {

@@ -67,14 +67,11 @@ internal sealed class BalanceSheet(BalanceAnswer answer, string title, Sheet she
             )
         );
         Targets(best);
-        if (answer.ShareOfRuns is double share && answer.Targets.Length > 0)
+        if (answer.ShareOfDraws is double share)
         {
             sheet.Row(
                 "Sure",
-                answer.RunCount == 1
-                    ? "one run, without pigment and without a doubt of its strength"
-                    : $"every target is met in {Digits.Fixed(share * answer.RunCount, 0)} of the {answer.RunCount} runs that bound what is "
-                        + "known of the pigment"
+                $"every target is met in {Digits.Fixed(100 * share, 0)} % of {answer.DrawCount} draws within all tolerances and doubts"
             );
         }
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Choosing.Draws;
 using GlowMix.Choosing.Search;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
@@ -70,10 +71,12 @@ public sealed class Balance
     /// <summary>Searches.</summary>
     /// <param name="done">Told how many designs are tried and how many are meant to be by now, from any thread; may be null.</param>
     /// <param name="cores">How many cores to use; null for all.</param>
+    /// <param name="draws">How often the recommended design is drawn, to see how surely it meets the targets; 0 for not at all.</param>
     /// <param name="stop">Ends the search: the answer is of what was tried by then.</param>
     public BalanceAnswer Run(
         Action<int, int>? done = null,
         int? cores = null,
+        int draws = Forecaster.UsualDraws,
         CancellationToken stop = default
     )
     {
@@ -93,7 +96,7 @@ public sealed class Balance
             }
         );
         passes.Run(stop);
-        return AnswerOf(passes);
+        return AnswerOf(passes, stop.IsCancellationRequested ? 0 : draws, cores, stop);
     }
 
     /// <summary>The recipe with a design's choices, comments kept.</summary>
@@ -103,7 +106,7 @@ public sealed class Balance
         return With(design.Choices);
     }
 
-    private BalanceAnswer AnswerOf(BalancePasses passes)
+    private BalanceAnswer AnswerOf(BalancePasses passes, int draws, int? cores, CancellationToken stop)
     {
         var search = passes.Settled;
         DesignResult[] even = [.. passes.Grid.CoarseDesigns.Select(search.Of).OfType<DesignResult>()];
@@ -111,7 +114,7 @@ public sealed class Balance
         var best = Front.Compromise(front);
         var told = front.Select(DesignOf).ToImmutableArray();
         var recommended = best is null ? null : told[front.IndexOf(best)];
-        var (share, runs) = recommended is null ? (null, 0) : ShareOf(recommended);
+        var (share, drawn) = recommended is null ? (null, 0) : ShareOf(recommended, draws, cores, stop);
         var relaxations = best is null ? RelaxationsOf(search) : [];
         var nearest = best is null
             ? search.Tried.OrderBy(search.Shortfall).ThenBy(r => r.Design).FirstOrDefault()
@@ -148,8 +151,8 @@ public sealed class Balance
             HeldBy = best is null ? [] : LimitsOf(best, new FrontScale(front).FromIdeal, search),
             WhitestHeldBy = best is null ? [] : LimitsOf(front[0], r => r.OffWhite, search),
             BrightestHeldBy = best is null ? [] : LimitsOf(front[^1], r => -r.GlowMcdPerM2, search),
-            ShareOfRuns = share,
-            RunCount = runs,
+            ShareOfDraws = share,
+            DrawCount = drawn,
             Relaxations = relaxations,
             Nearest = nearest is null ? null : DesignOf(nearest),
             IsComplete = passes.IsComplete,
@@ -174,18 +177,45 @@ public sealed class Balance
         BalanceSearch search
     ) => LimitsOfDesign.Of(best, cost, space, search, recipe.Recipe!.Targets);
 
-    private (double? Share, int Count) ShareOf(BalanceDesign design)
+    private (double? Share, int Count) ShareOf(
+        BalanceDesign design,
+        int count,
+        int? cores,
+        CancellationToken stop
+    )
     {
+        if (count == 0 || goal.TargetCount == 0)
+        {
+            return (null, 0);
+        }
         var piece = predictor.Check(With(design.Choices)).Piece!;
-        var runs = predictor.Foretell(piece, bounded: true).Runs;
-        int met = runs.Count(run =>
-            goal.Judge(
-                new Design(0, []),
-                predictor.FiguresFor(run, goal.TargetFigures),
-                run.RaMeaningful
-            ).IsFeasible
-        );
-        return (met / (double)runs.Count, runs.Count);
+        // What is not drawn, such as masses, is as it is likely to be.
+        var undrawn = goal.TargetFigures.Where(f => !DrawTable.Holds(f)).ToArray();
+        DrawTable table;
+        try
+        {
+            table = DrawTable.Of(
+                new DrawBench(piece, predictor.Optics, predictor.Sheets),
+                count,
+                cores,
+                done: null,
+                stop
+            );
+        }
+        catch (OperationCanceledException)
+        {
+            return (null, 0);
+        }
+        int met = table.Draws.Count(draw =>
+        {
+            var figures = FigureValues.Builder.From(draw.Figures);
+            foreach (var figure in undrawn)
+            {
+                figures.Set(figure.Name, design.Prediction.Figures[figure]);
+            }
+            return goal.Judge(new Design(0, []), figures.Build(), draw.RaMeaningful).IsFeasible;
+        });
+        return (table.Count == 0 ? null : met / (double)table.Count, table.Count);
     }
 
     private ImmutableArray<BalanceRelaxation> RelaxationsOf(BalanceSearch search) =>

@@ -51,11 +51,11 @@ public sealed record BalanceAnswer
     /// <summary>What keeps the brightest of the front from being brighter; empty if it is as bright as can be.</summary>
     public required ImmutableArray<BalanceLimit> BrightestHeldBy { get; init; }
 
-    /// <summary>Share of the runs that meet every target at the recommended design, 0 to 1; null if there is none.</summary>
-    public required double? ShareOfRuns { get; init; }
+    /// <summary>Share of the draws that meet every target at the recommended design, 0 to 1; null if nothing was drawn.</summary>
+    public required double? ShareOfDraws { get; init; }
 
-    /// <summary>How many runs that share is of.</summary>
-    public required int RunCount { get; init; }
+    /// <summary>How many draws that share is of.</summary>
+    public required int DrawCount { get; init; }
 
     /// <summary>Where no design meets every target: single targets to relax, the least first; may be empty.</summary>
     public required ImmutableArray<BalanceRelaxation> Relaxations { get; init; }

@@ -15,6 +15,17 @@ public sealed class Forecaster
     /// <summary>Draws that a band takes unless told otherwise.</summary>
     public const int UsualDraws = 512;
 
+    /// <summary>Points of each set that <see cref="Causes"/> takes unless told otherwise.</summary>
+    public const int UsualRows = 128;
+
+    private static readonly string[] WhiteAndGlow =
+    [
+        "lit.cct_k",
+        "lit.duv",
+        "afterglow.luminance_mcd_m2[10]",
+        "afterglow.minutes_to_0_3_mcd_m2",
+    ];
+
     // Fewer than this and ten percent of them are three or less.
     private const int FewestDraws = 32;
 
@@ -104,6 +115,50 @@ public sealed class Forecaster
         );
     }
 
+    /// <summary>What makes a recipe's figures doubtful, and so what to measure first.</summary>
+    /// <param name="document">The recipe; one with errors gives its problems back.</param>
+    /// <param name="done">Told how many runs of how many are done, from any thread; may be null.</param>
+    /// <param name="rows">Points of each of the two sets that are mixed; a power of two, 16 or more.</param>
+    /// <param name="cores">How many cores to use, null for all; the answer is the same.</param>
+    /// <param name="stop">Ends the study.</param>
+    /// <remarks>Of white, glow and the targets.</remarks>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public CauseOutcome Causes(
+        RecipeDocument document,
+        Action<int, int>? done = null,
+        int rows = UsualRows,
+        int? cores = null,
+        CancellationToken stop = default
+    )
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(rows, 16);
+        var (piece, problems) = predictor.Check(document);
+        if (piece is null)
+        {
+            return new(null, problems);
+        }
+        var targets = piece.Recipe.Targets.Select(t => FigureCatalogue.Find(t.Figure, t.AtMinutes)!);
+        Figure[] figures =
+        [
+            .. WhiteAndGlow
+                .Select(name => FigureCatalogue.Find(name)!)
+                .Where(f => piece.HasPigment || !IsOfGlow(f))
+                .Concat(targets.Where(DrawTable.Holds))
+                .Distinct(),
+        ];
+        return new(
+            CauseStudy.Of(
+                new DrawBench(piece, predictor.Optics, predictor.Sheets),
+                figures,
+                rows,
+                cores,
+                done,
+                stop
+            ),
+            problems
+        );
+    }
+
     private Prediction Bounded(Piece piece)
     {
         var (prediction, runs) = predictor.Foretell(piece, bounded: true);
@@ -150,8 +205,10 @@ public sealed class Forecaster
     }
 
     private static bool IsBanded(Figure figure) =>
-        figure.Name.StartsWith("lit.", StringComparison.Ordinal)
-        || figure.Name.StartsWith("afterglow.", StringComparison.Ordinal);
+        figure.Name.StartsWith("lit.", StringComparison.Ordinal) || IsOfGlow(figure);
+
+    private static bool IsOfGlow(Figure figure) =>
+        figure.Name.StartsWith("afterglow.", StringComparison.Ordinal);
 
     private static Warning LeftOut(DrawTable table) =>
         new(

@@ -43,7 +43,7 @@ public sealed class BalanceCommandTests : IDisposable
     [Fact]
     public void The_sheet_tells_what_to_take_the_trade_and_where_targets_are_met()
     {
-        Assert.Equal(ExitCode.Done, Run("--steps", "3", "--save-as", "b.yaml"));
+        Assert.Equal(ExitCode.Done, line.Run("balance", "a.yaml", "--steps", "3", "--save-as", "b.yaml"));
         Assert.Equal("", line.Error);
         Assert.Equal("Shelf edge (a.yaml)", line.OutLines[0]);
         foreach (
@@ -191,5 +191,5 @@ public sealed class BalanceCommandTests : IDisposable
         Assert.False(File.Exists(Path.Combine(line.Folder, "b.yaml")));
     }
 
-    private int Run(params string[] args) => line.Run(["balance", "a.yaml", .. args]);
+    private int Run(params string[] args) => line.Run(["balance", "a.yaml", "--quick", .. args]);
 }

@@ -32,7 +32,7 @@ public sealed class BalanceTests
             ["layers.layer-1.loading_percent", "layers.layer-1.depth_mm"],
             best.Choices.Select(c => c.Key)
         );
-        Assert.InRange(answer.ShareOfRuns!.Value, 0.1, 1);
+        Assert.InRange(answer.ShareOfDraws!.Value, 0.1, 1);
         Assert.Empty(answer.Relaxations);
         Assert.Null(answer.Nearest);
     }
@@ -127,7 +127,7 @@ public sealed class BalanceTests
     {
         var answer = AnswerOf(BalanceRecipes.Impossible);
         Assert.Null(answer.Recommended);
-        Assert.Null(answer.ShareOfRuns);
+        Assert.Null(answer.ShareOfDraws);
         Assert.Empty(answer.Front);
         Assert.Equal(0, answer.GridFeasibleCount);
         Assert.Equal(2, answer.Relaxations.Length);
@@ -201,7 +201,7 @@ public sealed class BalanceTests
             "a.yaml"
         );
         var balance = Prepared(commented);
-        var answer = balance.Run(stop: TestContext.Current.CancellationToken);
+        var answer = balance.Run(draws: 32, stop: TestContext.Current.CancellationToken);
         var saved = balance.RecipeOf(answer.Recommended!);
         Assert.StartsWith("# mine\n", saved.Text, StringComparison.Ordinal);
         Assert.Contains("# clear\n", saved.Text, StringComparison.Ordinal);
@@ -249,5 +249,5 @@ public sealed class BalanceTests
     }
 
     private static BalanceAnswer AnswerOf(RecipeDocument recipe) =>
-        Prepared(recipe).Run(stop: TestContext.Current.CancellationToken);
+        Prepared(recipe).Run(draws: 32, stop: TestContext.Current.CancellationToken);
 }

@@ -4,5 +4,6 @@ namespace GlowMix.Choosing.Draws;
 
 /// <summary>What one draw came to.</summary>
 /// <param name="Figures">Its figures.</param>
+/// <param name="RaMeaningful">Whether the lit Ra is within its method's limit.</param>
 /// <param name="LuminancesMcdPerM2">At the minutes of <see cref="Bounds.CurveMinutes"/>; null without pigment.</param>
-internal sealed record Draw(FigureValues Figures, double[]? LuminancesMcdPerM2);
+internal sealed record Draw(FigureValues Figures, bool RaMeaningful, double[]? LuminancesMcdPerM2);

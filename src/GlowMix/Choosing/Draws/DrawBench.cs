@@ -120,8 +120,8 @@ internal sealed class DrawBench
         }
         var light = PieceLight.Of(drawn.Piece, drawn.Optics, 1);
         var glow = piece.HasPigment ? PieceGlow.Of(light, p => ladders[p]) : null;
-        var (figures, _) = Predictions.Run.FiguresOf(light, glow);
-        return new(figures, glow is null ? null : Bounds.LuminancesOf(glow));
+        var (figures, raMeaningful) = Predictions.Run.FiguresOf(light, glow);
+        return new(figures, raMeaningful, glow is null ? null : Bounds.LuminancesOf(glow));
     }
 
     /// <summary>The piece of one draw.</summary>

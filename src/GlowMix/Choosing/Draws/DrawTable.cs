@@ -21,6 +21,15 @@ internal sealed class DrawTable
         int refusedCount
     ) => (this.numbers, this.kept, RefusedCount) = (numbers, kept, refusedCount);
 
+    /// <summary>Whether draws tell a figure: those of light and glow, but not the split of the shift by cause.</summary>
+    public static bool Holds(Figure figure) =>
+        figure.Name.StartsWith("bare.", StringComparison.Ordinal)
+        || figure.Name.StartsWith("afterglow.", StringComparison.Ordinal)
+        || (
+            figure.Name.StartsWith("lit.", StringComparison.Ordinal)
+            && !figure.Name.StartsWith("lit.shift_by_cause_", StringComparison.Ordinal)
+        );
+
     /// <summary>Draws that count.</summary>
     public int Count => kept.Length;
 
@@ -64,6 +73,9 @@ internal sealed class DrawTable
         var kept = points.Zip(draws).Where(d => d.Second is not null).Select(d => (d.First, d.Second!));
         return new(bench.Numbers, [.. kept], draws.Count(d => d is null));
     }
+
+    /// <summary>Every draw that counts, in order.</summary>
+    public IEnumerable<Draw> Draws => kept.Select(k => k.Draw);
 
     /// <summary>A figure in every draw that counts, in order.</summary>
     public IReadOnlyList<double?> Of(Figure figure) => [.. kept.Select(d => d.Draw.Figures[figure])];
