@@ -55,9 +55,9 @@ public sealed class BalanceTests
     public void One_core_and_two_put_forward_the_same_to_the_last_bit()
     {
         var one = Prepared(BalanceRecipes.LoadingAndDepth)
-            .Run(cores: 1, stop: TestContext.Current.CancellationToken);
+            .Run(cores: 1, draws: 32, stop: TestContext.Current.CancellationToken);
         var two = Prepared(BalanceRecipes.LoadingAndDepth)
-            .Run(cores: 2, stop: TestContext.Current.CancellationToken);
+            .Run(cores: 2, draws: 32, stop: TestContext.Current.CancellationToken);
         Assert.Equal((one.TriedCount, one.SettledCount), (two.TriedCount, two.SettledCount));
         Assert.Equal(one.Front.Select(Numbers), two.Front.Select(Numbers));
         Assert.Equal(Numbers(one.Recommended!), Numbers(two.Recommended!));
@@ -225,7 +225,7 @@ public sealed class BalanceTests
                     }
                 },
                 cores: 1,
-                stop.Token
+                stop: stop.Token
             );
         Assert.False(answer.IsComplete);
         Assert.Null(answer.Map);
