@@ -65,6 +65,31 @@ public sealed class ShippedRecipeTests : IDisposable
     }
 
     [Fact]
+    public void Causes_are_bars_on_the_page_and_shares_in_json()
+    {
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped("clear-tread.yaml"), "--causes"));
+        Assert.Empty(line.Error);
+        Assert.All(line.OutLines, l => Assert.InRange(l.Length, 0, 80));
+        Assert.Contains("lit.cct_k\n  package return of ", line.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "  first a bare and a potted reading of the LED\n",
+            line.Out,
+            StringComparison.Ordinal
+        );
+
+        Assert.Equal(ExitCode.Done, line.Run("predict", Shipped("clear-tread.yaml"), "--causes", "--json"));
+        using var json = JsonDocument.Parse(line.Out);
+        var heaviest = json.RootElement.GetProperty("figures")[0].GetProperty("causes")[0];
+        foreach (
+            string key in (string[])["first_order", "first_order_error", "total_order", "total_order_error"]
+        )
+        {
+            Assert.InRange(heaviest.GetProperty(key).GetDouble(), 0, 1.5);
+        }
+        Assert.Equal(ExitCode.Usage, line.Run("predict", Shipped("clear-tread.yaml"), "--causes", "--full"));
+    }
+
+    [Fact]
     public void Several_recipes_make_one_array_the_same_under_any_culture()
     {
         string[] files =
