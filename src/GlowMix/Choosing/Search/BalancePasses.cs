@@ -13,6 +13,9 @@ internal sealed class BalancePasses
     // Of the second grid: some two seconds.
     private const int MostOfGrid = 450;
 
+    // The first pass only has to show where to look.
+    private const int FinestOfSpread = SearchAxis.Stride / 2;
+
     private readonly SearchSpace space;
     private CancellationToken stop;
 
@@ -47,7 +50,7 @@ internal sealed class BalancePasses
     {
         this.stop = stop;
         Spread.Try([.. space.CoarseDesigns]);
-        Spread.Refine();
+        Spread.Refine(FinestOfSpread);
         var pointedTo = Spread.Centres().Select(r => r.Design);
         if (!Spread.IsComplete)
         {

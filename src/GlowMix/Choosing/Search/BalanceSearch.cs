@@ -8,7 +8,7 @@ namespace GlowMix.Choosing.Search;
 /// </summary>
 internal sealed class BalanceSearch
 {
-    private const int MostCentres = 12;
+    private const int MostCentres = 8;
     private const int MostRounds = 20;
     private const int NearestOfTarget = 2;
     private const int NearestOfAll = 4;
@@ -42,11 +42,12 @@ internal sealed class BalanceSearch
         spans = [.. Enumerable.Range(0, TargetCount).Select(SpanOf)];
     }
 
-    /// <summary>Halves the steps until they are as fine as the axes have them.</summary>
-    public void Refine()
+    /// <summary>Halves the steps until they are fine enough.</summary>
+    /// <param name="finest">In steps of the axes' fine rows.</param>
+    public void Refine(int finest = 1)
     {
         int stride = space.Stride;
-        while (IsComplete && stride > 1 && !space.Axes.IsEmpty)
+        while (IsComplete && stride > finest && !space.Axes.IsEmpty)
         {
             stride = (stride + 1) / 2;
             for (int round = 0; round < MostRounds && IsComplete; round++)
