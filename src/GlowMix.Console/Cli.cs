@@ -107,6 +107,7 @@ internal static class Cli
             ("reading", () => ReadingCommand.Create(args, surroundings, runner)),
             ("fit", () => FitCommand.Create(args, surroundings, runner)),
             ("check", () => CheckCommand.Create(args, surroundings, runner)),
+            ("tidy", () => TidyCommand.Create(args, surroundings)),
             ("tune", () => TuneCommand.Create(args, surroundings, runner)),
             ("materials", () => MaterialsCommand.Create(surroundings, runner)),
             ("new", () => NewCommand.Create(args, surroundings, runner)),
