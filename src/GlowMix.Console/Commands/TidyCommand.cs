@@ -12,6 +12,8 @@ namespace GlowMix.Console.Commands;
 /// <summary>`glowmix tidy FILE…`: canonical order, spacing and number style; comments stay with their lines.</summary>
 internal sealed class TidyCommand
 {
+    private const int AtOnce = 8;
+
     // Keys of no known order stay as they stand.
     private static readonly MappingShape AnyKeys = new([]);
 
@@ -49,12 +51,35 @@ internal sealed class TidyCommand
             surroundings.Complain("Try 'glowmix tidy --help'.");
             return ExitCode.Usage;
         }
+        // Most of the time goes into waiting for the disk: several files wait together.
+        string[] each = [.. names.Distinct(StringComparer.Ordinal)];
+        var outcomes = new Outcome[each.Length];
+        Parallel.For(
+            0,
+            each.Length,
+            new ParallelOptions { MaxDegreeOfParallelism = AtOnce, CancellationToken = surroundings.Stop },
+            i => outcomes[i] = Tidy(each[i], isTold)
+        );
+        return Tell(outcomes);
+    }
+
+    private int Tell(Outcome[] outcomes)
+    {
         int code = ExitCode.Done;
         int tidy = 0;
-        foreach (string name in names)
+        foreach (var outcome in outcomes)
         {
-            surroundings.Stop.ThrowIfCancellationRequested();
-            code = Math.Max(code, Tidy(name, isTold, ref tidy));
+            code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
+            code = Math.Max(code, outcome.Code);
+            if (outcome.Remark is { } remark)
+            {
+                surroundings.Complain(remark);
+            }
+            if (outcome.Line is { } line)
+            {
+                surroundings.Sheet().Line(line);
+            }
+            tidy += outcome.IsTidy ? 1 : 0;
         }
         if (tidy > 0)
         {
@@ -63,47 +88,44 @@ internal sealed class TidyCommand
         return code;
     }
 
-    private int Tidy(string name, bool isTold, ref int tidy)
+    private Outcome Tidy(string name, bool isTold)
     {
         var file = UserFile.Read(name, surroundings);
         if (FileKind.FirstKey(file.Text) is FileKind.Figures or FileKind.Calibration)
         {
-            surroundings.Complain(
-                $"{name}: {FileKind.BesideRecipes(file.Text)}, written by the program; skipped"
-            );
-            return ExitCode.Done;
+            return new()
+            {
+                Remark = $"{name}: {FileKind.BesideRecipes(file.Text)}, written by the program; skipped",
+            };
         }
         var document = Document.Read(file);
         if (document.Root is not { } root)
         {
-            return Problems.Tell(document.Problems, surroundings);
+            return new() { Problems = document.Problems };
         }
         if (ShapeOf(root) is not { } shape)
         {
             var first = root.Entries.Length > 0 ? root.Entries[0].Key : null;
-            return Problems.Tell([new(name, first?.Place, FileKind.Unknown(first?.Value))], surroundings);
+            return new() { Problems = [new(name, first?.Place, FileKind.Unknown(first?.Value))] };
         }
         if (TidyText.Of(document, shape) is not { } text)
         {
-            surroundings.Complain($"{name}: kept as it is, for it cannot be tidied without a loss");
-            return ExitCode.Content;
+            return new()
+            {
+                Problems = [new(name, null, "kept as it is, for it cannot be tidied without a loss")],
+            };
         }
         if (text == document.Text)
         {
-            tidy++;
-            return ExitCode.Done;
+            return new() { IsTidy = true };
         }
         if (isTold)
         {
-            surroundings.Sheet().Line($"{name}: not tidy");
-            return ExitCode.Content;
+            return new() { Line = $"{name}: not tidy", Code = ExitCode.Content };
         }
-        if (AtomicFile.Write(name, text, surroundings, asRead: file.Text) is { } problem)
-        {
-            return Problems.Tell([problem], surroundings);
-        }
-        surroundings.Sheet().Line($"{name}: tidied");
-        return ExitCode.Done;
+        return AtomicFile.Write(name, text, surroundings, asRead: file.Text) is { } problem
+            ? new() { Problems = [problem] }
+            : new() { Line = $"{name}: tidied" };
     }
 
     private static MappingShape? ShapeOf(MappingNode root) =>
@@ -113,4 +135,18 @@ internal sealed class TidyCommand
         : root["kind"] is ScalarNode { Value: var word } && KindWords.Find(word) is { } kind
             ? MaterialShapes.Of(kind)
         : AnyKeys;
+
+    /// <summary>What became of one file, to be told in the order of the files.</summary>
+    private sealed record Outcome
+    {
+        public int Code { get; init; } = ExitCode.Done;
+
+        public IReadOnlyList<Problem> Problems { get; init; } = [];
+
+        public string? Remark { get; init; }
+
+        public string? Line { get; init; }
+
+        public bool IsTidy { get; init; }
+    }
 }
