@@ -57,6 +57,7 @@ public static class RecipeKeyWords
             "Two standard deviations of the loading, in points of percent.",
         ["mixing"] = "At the bench.",
         ["mixing.temperature_c"] = "Temperature while mixing and pouring, °C.",
+        ["mixing.temperature_tolerance_c"] = "Two standard deviations of the temperature, °C.",
         ["mixing.waste_percent"] = "Mix made over and above what the pour takes, %.",
         ["mixing.vacuum_min"] = "Time under vacuum, min.",
         ["mixing.scale_step_g"] = "The smallest step of the scale, g.",
