@@ -131,6 +131,19 @@ public sealed class FitCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_piece_level_with_its_packages_tells_of_the_bare_led_alone()
+    {
+        line.Write("level-strip.yaml", Shipped("level-strip.yaml"));
+        string bare = "readings/stair-edge.bare.txt";
+        Assert.Equal(
+            ExitCode.Done,
+            line.Run("fit", "level-strip.yaml", "--bare", bare, "--potted", bare, "--only-say")
+        );
+        Assert.Contains(line.OutLines, l => l.StartsWith("LED ", StringComparison.Ordinal));
+        Assert.DoesNotContain(line.OutLines, l => l.StartsWith("Told ", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_lux_meter_needs_a_geometry()
     {
         line.Write("lux.txt", "minutes;lx\n1;4.00\n2;2.72\n4;1.77\n8;1.09\n16;0.66\n");
@@ -217,6 +230,16 @@ public sealed class FitCommandTests : IDisposable
         "stair-edge.yaml",
         "--readings",
         "stair-edge.yaml"
+    )]
+    [InlineData(
+        ExitCode.Content,
+        "are bare and potted not exchanged?",
+        "fit",
+        "stair-edge.yaml",
+        "--bare",
+        "readings/stair-edge.pigmented.txt",
+        "--potted",
+        "readings/stair-edge.bare.txt"
     )]
     public void What_cannot_be_fitted_is_told(int code, string problem, params string[] args)
     {

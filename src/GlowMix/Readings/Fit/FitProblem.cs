@@ -53,6 +53,18 @@ internal sealed class FitProblem(
         );
     }
 
+    /// <summary>Numbers read, less those spent on levels.</summary>
+    public double Count => Blocks.Sum(b => b.Freedom) + Aside.Length;
+
+    /// <summary>How many times further off the model is than noise makes it; 1 where it is not.</summary>
+    /// <param name="values">All numbers.</param>
+    /// <param name="freeCount">How many of them were turned.</param>
+    public double WidenedBy(IReadOnlyList<double> values, int freeCount)
+    {
+        double freedom = Count - freeCount;
+        return freedom > 0 ? Math.Max(1, (Read - Predicted(values)).L2Norm() / Math.Sqrt(freedom)) : 1;
+    }
+
     /// <summary>Slopes of everything predicted, a column for each of some parameters in its scaled number.</summary>
     /// <param name="values">All numbers.</param>
     /// <param name="columns">Which parameters.</param>

@@ -17,6 +17,9 @@ internal sealed class FitReport
 
     private const double NearTheEnd = 1e-3;
 
+    // Far beyond what any phosphor or board makes of it: another recipe, other files, or the wrong way round. Assumed.
+    private const double MostOffPercent = 25;
+
     private readonly FitReadings readings;
     private readonly Led led;
     private readonly FitProblem problem;
@@ -45,10 +48,9 @@ internal sealed class FitReport
         (this.readings, this.led, this.problem, this.values) = (readings, led, problem, values);
         (this.free, this.held, this.sheetLadderOf) = (free, held, sheetLadderOf);
         draft = problem.DraftOf(values);
-        read = problem.Blocks.Sum(b => b.Freedom) + problem.Aside.Length;
+        read = problem.Count;
         freedom = read - free.Length;
-        double off = (problem.Read - problem.Predicted(values)).L2Norm();
-        widened = freedom > 0 ? Math.Max(1, off / Math.Sqrt(freedom)) : 1;
+        widened = problem.WidenedBy(values, free.Length);
         if (free.IsEmpty)
         {
             (errors, correlations) = ([], new double[0, 0]);
@@ -67,6 +69,14 @@ internal sealed class FitReport
     /// <summary>Why the end of the fit is no calibration; null if it is one.</summary>
     public string? Refusal()
     {
+        foreach (var block in problem.Blocks)
+        {
+            double off = MisfitOf(block).RmsPercent;
+            if (off > MostOffPercent)
+            {
+                return FitTexts.NotOfThisRecipe(block.Name, block.State, off);
+            }
+        }
         var fitted = draft.Applied(readings.Piece, led);
         var first = FirstPass.Of(PieceLight.BandsOf(fitted), fitted.Resin.RefractiveIndex.Value);
         return first.Any(s => s.Samples.ContainsAnyExceptInRange(0, double.PositiveInfinity))
@@ -216,7 +226,9 @@ internal sealed class FitReport
             return null;
         }
         double[] entries = EntriesAt(values);
-        double[] entryErrors = [.. entries.Select((_, i) => ErrorOf(at => EntriesAt(at)[i]))];
+        double[] entryErrors = isMatrixTold
+            ? [.. entries.Select((_, i) => ErrorOf(at => EntriesAt(at)[i]))]
+            : [];
         return new()
         {
             Material = readings.Piece.Led.Name,

@@ -32,6 +32,11 @@ public static class FitTexts
     internal static string NothingToFit =>
         "there is nothing to fit: a bare and a potted reading, or a decay, are needed";
 
+    internal static string NotOfThisRecipe(string name, string state, double offPercent) =>
+        Say(
+            $"{name} ({state}) cannot be followed, it is off by {offPercent:0} %: is it of this recipe, and are bare and potted not exchanged?"
+        );
+
     internal static string NoCommonLight(string name) =>
         $"{name}: no light in common with the bare reading; not used";
 

@@ -120,13 +120,15 @@ public sealed class Fitter
         {
             var (found, steps) = LevenbergMarquardt.Of(problem, values, choice.Free);
             (values, iterations) = (found, iterations + steps);
-            var again = ParameterChoice.Of(problem.Slopes(values, all), null, problem.Aside);
+            // Where the model does not follow the readings, they tell less than their noise alone would leave.
+            var slopes = problem.Slopes(values, all) / problem.WidenedBy(values, choice.Free.Length);
+            var again = ParameterChoice.Of(slopes, null, problem.Aside);
             if (again.Free.SequenceEqual(choice.Free))
             {
                 return (values, choice.Free, again.Held, iterations);
             }
             // Only ever fewer, so that the rounds end.
-            choice = choice.With(ParameterChoice.Of(problem.Slopes(values, all), choice.Free, problem.Aside));
+            choice = choice.With(ParameterChoice.Of(slopes, choice.Free, problem.Aside));
             values = [.. values.Select((v, i) => choice.Free.Contains(i) ? v : start[i])];
         }
         return (values, choice.Free, choice.Held, iterations);
