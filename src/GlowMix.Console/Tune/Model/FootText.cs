@@ -18,16 +18,17 @@ internal static class FootText
         {
             return entry.Refusal.Length > 0 ? entry.Refusal
                 : entry.Prompt.Length > 0 ? $"{entry.Prompt}: {entry.Text}_   Enter, or Esc to leave it"
-                : Hint(model.Bench.Held);
+                : Hint(model.Bench.Held, entry.Text.Trim());
         }
         return notice.Length > 0 ? notice : Sentence(model);
     }
 
-    private static string Hint(Knob? held) =>
+    // Of names only those that what is typed can still become.
+    private static string Hint(Knob? held, string typed) =>
         held is not { } knob ? ""
         : knob.IsNumber
             ? $"{knob.FullLabel}{(knob.Unit.Length > 0 ? ", " + knob.Unit : "")}: {knob.Allowed}; Enter sets it, Esc leaves it."
-        : $"{knob.FullLabel}, the beginning of a name: {string.Join(", ", knob.Words)}";
+        : $"{knob.FullLabel}, the beginning of a name: {string.Join(", ", knob.Words.Where(w => w.StartsWith(typed, StringComparison.OrdinalIgnoreCase)))}";
 
     private static string Sentence(TuneModel model)
     {
