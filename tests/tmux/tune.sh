@@ -15,9 +15,9 @@ fail() { echo "FAILED: $1"; screen; exit 1; }
 screen() { mux capture-pane -p; }
 keys() { mux send-keys "$@"; }
 
-# Waits until the screen holds a text, 20 s at most: nothing here is timed.
+# Waits until the screen holds a text, a minute at most: nothing here is timed.
 await() {
-  for _ in $(seq 200); do screen | grep -qF -- "$1" && return 0; sleep 0.1; done
+  for _ in $(seq 600); do screen | grep -qF -- "$1" && return 0; sleep 0.1; done
   fail "the screen never said '$1'"
 }
 

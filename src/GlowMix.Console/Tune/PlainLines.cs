@@ -1,18 +1,22 @@
 using System.Globalization;
 using GlowMix.Console.Texts;
 using GlowMix.Console.Tune.Model;
+using GlowMix.Recipes;
 
 namespace GlowMix.Console.Tune;
 
 /// <summary>The text UI in lines: one command in, some sentences out. For screen readers, and for pipes.</summary>
-internal sealed class PlainLines(TuneModel model, Sheet sheet)
+/// <param name="model">What is shown.</param>
+/// <param name="sheet">Where it is told.</param>
+/// <param name="banded">Works bands out while one waits.</param>
+internal sealed class PlainLines(TuneModel model, Sheet sheet, Func<RecipeDocument, Outlook> banded)
 {
     private static readonly (string Words, string Meaning)[] commands =
     [
         ("NUMBER VALUE", "turns a number, by its name or its place in the list: 'loading 22', '3 2.5'"),
         ("NUMBER more, NUMBER less", "one step: 'depth more'"),
         ("numbers", "what can be turned"),
-        ("figures", "the piece, lit and dark"),
+        ("figures", "the piece, lit and dark, with low and high; takes some seconds"),
         ("targets", "what is wanted of it"),
         ("undo, redo", "one turn back or forth"),
         ("markings", "the glow beside criteria"),
@@ -51,6 +55,10 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet)
                 Numbers();
                 break;
             case ["figures"]:
+                if (model.Now is { Prediction: not null, Completeness: < 2 })
+                {
+                    model.Take(banded(model.Bench.Document));
+                }
                 Figures();
                 break;
             case ["targets"]:
@@ -113,17 +121,18 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet)
             sheet.Paragraph(model.Foot);
             return;
         }
+        bool hasBands = model.Now is { HasBands: true };
         sheet.Paragraph($"Lit: {LitAnswers.Headline(now)}.");
         foreach (var answer in LitAnswers.Of(now, model.Start))
         {
             Line(answer);
         }
-        sheet.Paragraph($"Dark: {DarkAnswers.Headline(now, hasBands: true)}.");
+        sheet.Paragraph($"Dark: {DarkAnswers.Headline(now, hasBands)}.");
         foreach (
             var answer in DarkAnswers.Of(
                 now,
                 model.Start,
-                true,
+                hasBands,
                 model.Bench.Document.Recipe?.Balance.GlowAtMinutes
             )
         )
@@ -134,7 +143,13 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet)
 
     private void Line(Answer answer)
     {
-        string text = string.Join(' ', answer.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        // Before low and high are known a line holds the likely figure alone, and their heads say nothing.
+        string[] words = answer.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words is ["low", ..] && model.Now is not { HasBands: true })
+        {
+            return;
+        }
+        string text = string.Join(' ', words.Where(w => w != "…"));
         sheet.Paragraph(
             $"{answer.Label}: {text}{(answer.Change.Length > 0 ? $", {answer.Change} since the start" : "")}"
         );

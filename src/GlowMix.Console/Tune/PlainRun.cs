@@ -14,7 +14,8 @@ internal static class PlainRun
     {
         var files = FolderMaterials.BesideFile(text.Name, surroundings);
         var predictor = runner.PredictorFor(files);
-        var desk = new PatientDesk(new ModelForeteller(predictor), surroundings.Stop);
+        var foreteller = new ModelForeteller(predictor);
+        var desk = new PatientDesk(foreteller);
         using var pages = new Pages(predictor, action => action(), isPatient: true);
         var model = new TuneModel(
             new Bench(
@@ -29,7 +30,11 @@ internal static class PlainRun
         );
         desk.Answer = model.Take;
         model.AskAgain();
-        var lines = new PlainLines(model, surroundings.Sheet(ascii));
+        var lines = new PlainLines(
+            model,
+            surroundings.Sheet(ascii),
+            document => foreteller.Banded(document, surroundings.Stop)
+        );
         lines.Begin();
         while (true)
         {

@@ -17,7 +17,7 @@ public class TuneReadmeTests
     public void The_screen_in_the_readme_is_the_programs()
     {
         var predictor = new Predictor(new Shelf());
-        var desk = new PatientDesk(new ModelForeteller(predictor), TestContext.Current.CancellationToken);
+        var desk = new PatientDesk(new ModelForeteller(predictor));
         var store = new MemoryStore(TuneRig.Name, TuneRig.StairEdge);
         var model = new TuneModel(
             new Bench(

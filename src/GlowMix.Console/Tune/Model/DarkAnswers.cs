@@ -30,14 +30,22 @@ internal static class DarkAnswers
     /// <param name="start">As it was; null if not known.</param>
     /// <param name="hasBands">Whether low and high are known.</param>
     /// <param name="atMinutes">When the glow counts, min; null for the usual hour.</param>
-    public static IEnumerable<Answer> Of(Prediction now, Prediction? start, bool hasBands, double? atMinutes)
+    /// <param name="isRough">Whether they will still change; they are marked so.</param>
+    public static IEnumerable<Answer> Of(
+        Prediction now,
+        Prediction? start,
+        bool hasBands,
+        double? atMinutes,
+        bool isRough = false
+    )
     {
         if (now.Decay is null)
         {
             yield break;
         }
         double counts = atMinutes ?? UsualMinutes;
-        yield return new("mcd/m²", Three("low", "likely", "high"), "");
+        string unsure = isRough ? " ?" : "";
+        yield return new("mcd/m²", Three("low" + unsure, "likely", "high" + unsure), "");
         if (counts != EarlyMinutes)
         {
             yield return At(EarlyMinutes);

@@ -34,7 +34,12 @@ internal sealed class ForetellingDesk : IDesk, IDisposable
                 Tell(Guarded(each, () => foreteller.Likely(each)), stop);
             }
         });
-        bands.Put(stop => Tell(Guarded(document, () => foreteller.Banded(document, stop)), stop));
+        bands.Put(stop =>
+        {
+            Tell(Guarded(document, () => foreteller.Rough(document)), stop);
+            stop.ThrowIfCancellationRequested();
+            Tell(Guarded(document, () => foreteller.Banded(document, stop)), stop);
+        });
     }
 
     /// <summary>Ends the work; what is under way is finished and not told.</summary>

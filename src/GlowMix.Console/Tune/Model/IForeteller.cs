@@ -8,7 +8,10 @@ internal interface IForeteller
     /// <summary>The likely figures. Some milliseconds.</summary>
     Outlook Likely(RecipeDocument document);
 
-    /// <summary>The same with bands. May take a second.</summary>
+    /// <summary>The same with the bands of the few runs that bound the doubt. Some ten milliseconds.</summary>
+    Outlook Rough(RecipeDocument document);
+
+    /// <summary>The same with bands that hold every tolerance and doubt. May take some seconds.</summary>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     Outlook Banded(RecipeDocument document, CancellationToken stop);
 }

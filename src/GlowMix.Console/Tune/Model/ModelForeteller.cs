@@ -17,10 +17,18 @@ internal sealed class ModelForeteller(Predictor predictor) : IForeteller
     }
 
     /// <inheritdoc/>
-    public Outlook Banded(RecipeDocument document, CancellationToken stop)
+    public Outlook Rough(RecipeDocument document)
     {
         var outcome = forecaster.Bounded(document);
-        stop.ThrowIfCancellationRequested();
+        return new(document.Text, outcome.Prediction, outcome.Problems, HasBands: true, IsRough: true);
+    }
+
+    /// <inheritdoc/>
+    public Outlook Banded(RecipeDocument document, CancellationToken stop)
+    {
+        // As `predict` does, so that both say the same. One core stays free for the hand.
+        int cores = Math.Max(1, Environment.ProcessorCount - 1);
+        var outcome = forecaster.Drawn(document, cores: cores, stop: stop);
         return new(document.Text, outcome.Prediction, outcome.Problems, HasBands: true);
     }
 }

@@ -9,9 +9,18 @@ namespace GlowMix.Console.Tune.Model;
 /// <param name="Prediction">Null if the piece cannot be predicted.</param>
 /// <param name="Problems">Why not.</param>
 /// <param name="HasBands">Low and high are worked out, too.</param>
+/// <param name="IsRough">They are those of the few bounding runs, until those of the draws are there.</param>
 internal sealed record Outlook(
     string Text,
     Prediction? Prediction,
     ImmutableArray<Problem> Problems,
-    bool HasBands
-);
+    bool HasBands,
+    bool IsRough = false
+)
+{
+    /// <summary>0 likely figures, 1 rough bands, 2 bands.</summary>
+    public int Completeness =>
+        !HasBands ? 0
+        : IsRough ? 1
+        : 2;
+}

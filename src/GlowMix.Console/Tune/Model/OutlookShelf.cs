@@ -14,12 +14,12 @@ internal sealed class OutlookShelf
     public Outlook? Find(RecipeDocument? document) =>
         document is null ? null : kept.GetValueOrDefault(document.Text);
 
-    /// <summary>Keeps an outlook; one with bands is never replaced by one without.</summary>
+    /// <summary>Keeps an outlook; one is never replaced by one that is less complete.</summary>
     public void Keep(Outlook outlook)
     {
         if (kept.TryGetValue(outlook.Text, out var old))
         {
-            if (outlook.HasBands || !old.HasBands)
+            if (outlook.Completeness >= old.Completeness)
             {
                 kept[outlook.Text] = outlook;
             }

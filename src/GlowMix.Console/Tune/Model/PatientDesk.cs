@@ -2,10 +2,9 @@ using GlowMix.Recipes;
 
 namespace GlowMix.Console.Tune.Model;
 
-/// <summary>Works figures out while one waits: for lines, where nothing else goes on meanwhile.</summary>
+/// <summary>Works likely figures out while one waits: for lines, where nothing else goes on meanwhile.</summary>
 /// <param name="foreteller">The model.</param>
-/// <param name="stop">Ends the work.</param>
-internal sealed class PatientDesk(IForeteller foreteller, CancellationToken stop) : IDesk
+internal sealed class PatientDesk(IForeteller foreteller) : IDesk
 {
     /// <summary>Told each answer; while null, nothing is worked out.</summary>
     public Action<Outlook>? Answer { get; set; }
@@ -17,10 +16,9 @@ internal sealed class PatientDesk(IForeteller foreteller, CancellationToken stop
         {
             return;
         }
-        foreach (var each in also.ToArray())
+        foreach (var each in also.Append(document).ToArray())
         {
             Answer(foreteller.Likely(each));
         }
-        Answer(foreteller.Banded(document, stop));
     }
 }

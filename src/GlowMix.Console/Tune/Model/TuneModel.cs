@@ -311,7 +311,7 @@ internal sealed class TuneModel
             .OfType<RecipeDocument>()
             .Where(d => d.Recipe is not null && outlooks.Find(d) is null && d.Text != Bench.Document.Text)
             .DistinctBy(d => d.Text);
-        if (Now is not { HasBands: true } || beside.Any())
+        if (Now is not { Completeness: 2 } || beside.Any())
         {
             desk.Ask(Bench.Document, beside);
         }

@@ -23,13 +23,17 @@ internal static class SidePicture
             return;
         }
         bool hasBands = model.Now is { HasBands: true };
-        string headline = dark ? DarkAnswers.Headline(now, hasBands) : LitAnswers.Headline(now);
+        string headline = dark
+            ? DarkAnswers.Headline(now, model.Now is { Completeness: 2 })
+            : LitAnswers.Headline(now);
         leaf.Put(area.X, 0, model.IsFresh ? $"{side}  {headline}" : $"{side}  …", text.Bold, area.Columns);
 
         double? minutes = model.Bench.Document.Recipe?.Balance.GlowAtMinutes;
         Answer[] answers =
         [
-            .. dark ? DarkAnswers.Of(now, model.Start, hasBands, minutes) : LitAnswers.Of(now, model.Start),
+            .. dark
+                ? DarkAnswers.Of(now, model.Start, hasBands, minutes, model.Now is { IsRough: true })
+                : LitAnswers.Of(now, model.Start),
         ];
         int left = area.Rows - 1 - answers.Length - 1;
         int cutRows = Math.Max(LeastCutRows, Math.Min(left - LeastCurveRows, left * 4 / 10));

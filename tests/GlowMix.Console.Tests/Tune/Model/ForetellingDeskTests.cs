@@ -55,6 +55,8 @@ public class ForetellingDeskTests
             return new(document.Text, null, [], false);
         }
 
+        public Outlook Rough(RecipeDocument document) => throw new OperationCanceledException();
+
         public Outlook Banded(RecipeDocument document, CancellationToken stop) =>
             throw new OperationCanceledException();
     }
