@@ -62,7 +62,7 @@ echo "a signal leaves the terminal whole and the turns beside the file"
 keys Right
 await "not saved"
 sleep 1.5
-pid=$(pgrep -f "^$program tune stair-edge.yaml" | head -1)
+pid=$(pgrep -P "$(mux display-message -p '#{pane_pid}')" -f tune)
 kill -TERM "$pid"
 await "ended with 143"
 [ -f "$folder/stair-edge.yaml.autosave" ] || fail "nothing was left beside the file"

@@ -96,11 +96,21 @@ internal sealed class Bench
     /// <returns>Why not; null if it did.</returns>
     public string? SetTyped(string text)
     {
+        Close();
+        string? refusal = Typed(text);
+        Close();
+        return refusal;
+    }
+
+    /// <summary>A further turn of the held knob is one of its own.</summary>
+    public void Close() => history.Close();
+
+    private string? Typed(string text)
+    {
         if (Held is not { } knob)
         {
             return null;
         }
-        history.Close();
         string word = text.Trim();
         if (knob.IsNumber)
         {

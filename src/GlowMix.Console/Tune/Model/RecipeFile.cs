@@ -148,6 +148,7 @@ internal sealed class RecipeFile
         }
         onDisk = text;
         store.DropAutosave();
+        model.Bench.Close();
         model.Say($"Saved {Name}.");
     }
 

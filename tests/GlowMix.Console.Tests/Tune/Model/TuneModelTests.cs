@@ -62,6 +62,8 @@ public class TuneModelTests
         rig.Press(StrokeKey.Enter);
         Assert.Equal("17.25", rig.Held);
         Assert.Null(rig.Model.Entry);
+        rig.Press("+u");
+        Assert.Equal("17.25", rig.Held);
     }
 
     [Theory]
