@@ -1,4 +1,5 @@
 using System.CommandLine;
+using GlowMix.Choosing;
 using GlowMix.Console.Tables;
 using GlowMix.Console.Texts;
 using GlowMix.Markings;
@@ -28,6 +29,10 @@ internal sealed class MarkingsCommand
     {
         Description = "the comparison for programs, nothing else",
     };
+    private readonly Option<bool> quick = new("--quick")
+    {
+        Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
+    };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
     private readonly Argument<string[]> files;
     private readonly Surroundings surroundings;
@@ -42,7 +47,7 @@ internal sealed class MarkingsCommand
         );
         files = FileArguments.Create(Command, args, "a recipe file (YAML)");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[criterion, all, json, ascii])
+        foreach (Option option in (ReadOnlySpan<Option>)[criterion, all, json, quick, ascii])
         {
             Command.Add(option);
         }
@@ -89,7 +94,13 @@ internal sealed class MarkingsCommand
         {
             return code;
         }
-        var guidance = MarkingGuide.Of(piece, predictor, criteria, surroundings.Stop);
+        var guidance = MarkingGuide.Of(
+            piece,
+            predictor,
+            criteria,
+            parsed.GetValue(quick) ? 0 : Forecaster.UsualDraws,
+            surroundings.Stop
+        );
         code = Math.Max(code, Problems.Tell(guidance.Problems, surroundings));
         Print(guidance, parsed, isTable, shelf);
         return code;

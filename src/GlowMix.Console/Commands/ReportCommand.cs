@@ -1,5 +1,6 @@
 using System.CommandLine;
 using GlowMix.Casting;
+using GlowMix.Choosing;
 using GlowMix.Console.Files;
 using GlowMix.Console.Reports;
 using GlowMix.Documents;
@@ -131,7 +132,13 @@ internal sealed class ReportCommand
             .Recipe.CriteriaNames.Select(criterion => predictor.Shelf.Criterion(criterion).Material)
             .OfType<Criterion>()
             .ToArray();
-        var markings = MarkingGuide.Of(piece, predictor, criteria, surroundings.Stop);
+        var markings = MarkingGuide.Of(
+            piece,
+            predictor,
+            criteria,
+            isQuick ? 0 : Forecaster.UsualDraws,
+            surroundings.Stop
+        );
         code = Math.Max(code, Problems.Tell(markings.Problems, surroundings));
         return new(
             piece,

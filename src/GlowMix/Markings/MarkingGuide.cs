@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using GlowMix.Choosing.Draws;
 using GlowMix.Colour;
 using GlowMix.Documents;
 using GlowMix.Materials;
@@ -12,7 +13,7 @@ namespace GlowMix.Markings;
 /// <summary>Puts a piece's predicted glow beside published criteria, each under its own charge.</summary>
 /// <remarks>
 /// A criterion's charge falls on the face from above, on empty traps, all at 20 °C: no document on the shelf says else. The
-/// band is that of the bounding runs.
+/// band is that of draws or, the quick way, of the bounding runs.
 /// </remarks>
 public sealed class MarkingGuide
 {
@@ -28,35 +29,39 @@ public sealed class MarkingGuide
 
     private readonly Piece piece;
     private readonly Predictor predictor;
+    private readonly int draws;
+    private readonly CancellationToken stop;
     private readonly Dictionary<(Lamp Lamp, double Lx, double Minutes), GlowBand> glows = [];
     private readonly List<Problem> problems = [];
 
-    private MarkingGuide(Piece piece, Predictor predictor) =>
-        (this.piece, this.predictor) = (piece, predictor);
+    private MarkingGuide(Piece piece, Predictor predictor, int draws, CancellationToken stop) =>
+        (this.piece, this.predictor, this.draws, this.stop) = (piece, predictor, draws, stop);
 
     /// <summary>Compares a piece with criteria.</summary>
     /// <param name="piece">A piece that <see cref="Predictor.Check"/> gave back.</param>
     /// <param name="predictor">Who predicts it; the criteria's lamps come from its shelf.</param>
     /// <param name="criteria">In the order wanted; may be empty.</param>
-    /// <param name="stop">Ends the work between two criteria.</param>
+    /// <param name="draws">Draws behind the bands; 0 for the bounding runs.</param>
+    /// <param name="stop">Ends the work.</param>
     public static MarkingGuidance Of(
         Piece piece,
         Predictor predictor,
         IReadOnlyList<Criterion> criteria,
+        int draws = 0,
         CancellationToken stop = default
     )
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(predictor);
         ArgumentNullException.ThrowIfNull(criteria);
-        var guide = new MarkingGuide(piece, predictor);
+        var guide = new MarkingGuide(piece, predictor, draws, stop);
+        var room = guide.Solve(criteria);
         var compared = ImmutableArray.CreateBuilder<CriterionComparison>(criteria.Count);
         foreach (var criterion in criteria)
         {
             stop.ThrowIfCancellationRequested();
             compared.Add(guide.Compare(criterion));
         }
-        var room = piece.HasPigment ? new GlowBand(predictor.RunsOf(piece)) : null;
         return new()
         {
             Piece = piece,
@@ -142,13 +147,73 @@ public sealed class MarkingGuide
         }
         if (!glows.TryGetValue((lamp, lx, minutes), out var glow))
         {
-            glow = new(predictor.RunsOf(Charged(lamp, lx, minutes, TestTemperatureC, TestTemperatureC)));
+            glow = BandsOf([p => Charged(p, lamp, lx, minutes, TestTemperatureC, TestTemperatureC)])[0];
             glows[(lamp, lx, minutes)] = glow;
         }
         return (glow, true, null);
     }
 
-    private Piece Charged(Lamp lamp, double lx, double minutes, double chargeC, double darknessC) =>
+    /// <summary>The room's own glow and those under all charges of criteria, whose light is one and the same.</summary>
+    private GlowBand? Solve(IReadOnlyList<Criterion> criteria)
+    {
+        if (!piece.HasPigment)
+        {
+            return null;
+        }
+        (Lamp Lamp, double Lx, double Minutes)[] charges =
+        [
+            .. criteria
+                .Select(c => c.Charge)
+                .Select(c =>
+                    (
+                        Lamp: c.Lamp.Value is { } name ? predictor.Shelf.Lamp(name).Material : null,
+                        Lx: c.IlluminanceLx.Value,
+                        Minutes: c.Minutes.Value
+                    )
+                )
+                .Where(c => c is { Lamp.TakesIlluminance: true, Lx: not null, Minutes: not null })
+                .Select(c => (c.Lamp!, c.Lx!.Value, c.Minutes!.Value))
+                .Distinct(),
+        ];
+        var bands = BandsOf([
+            p => p,
+            .. charges.Select<(Lamp Lamp, double Lx, double Minutes), Func<Piece, Piece>>(c =>
+                p => Charged(p, c.Lamp, c.Lx, c.Minutes, TestTemperatureC, TestTemperatureC)
+            ),
+        ]);
+        for (int i = 0; i < charges.Length; i++)
+        {
+            glows[charges[i]] = bands[i + 1];
+        }
+        return bands[0];
+    }
+
+    private IReadOnlyList<GlowBand> BandsOf(IReadOnlyList<Func<Piece, Piece>> charges)
+    {
+        stop.ThrowIfCancellationRequested();
+        if (draws > 0)
+        {
+            var bench = new DrawBench(piece, predictor.Optics, predictor.Sheets);
+            var curves = DrawnGlows.Of(bench, charges, draws, stop);
+            if (curves[0].Length > 0)
+            {
+                return
+                [
+                    .. charges.Select((c, i) => new GlowBand(predictor.LikelyRun(c(piece)).Glow!, curves[i])),
+                ];
+            }
+        }
+        return [.. charges.Select(c => new GlowBand(predictor.RunsOf(c(piece))))];
+    }
+
+    private static Piece Charged(
+        Piece piece,
+        Lamp lamp,
+        double lx,
+        double minutes,
+        double chargeC,
+        double darknessC
+    ) =>
         piece with
         {
             Start = ChargeStart.Empty,
@@ -177,6 +242,7 @@ public sealed class MarkingGuide
         var underDaylight = new GlowBand(
             predictor.RunsOf(
                 Charged(
+                    piece,
                     daylight,
                     ChargeBridge.DaylightLx,
                     BridgeMinutes,

@@ -44,7 +44,7 @@ public sealed class MarkingsCommandTests : IDisposable
     [InlineData("door.yaml", "--criterion", "ul-1994")]
     public void First_and_last_it_says_that_an_estimate_is_no_test(params string[] args)
     {
-        Assert.Equal(ExitCode.Done, line.Run(["markings", .. args]));
+        Assert.Equal(ExitCode.Done, line.Run(["markings", "--quick", .. args]));
         string notice = string.Join('\n', line.OutLines.Take(4));
         Assert.Equal(notice, string.Join('\n', line.OutLines.TakeLast(4)));
         string words = notice.Replace('\n', ' ');
@@ -70,7 +70,7 @@ public sealed class MarkingsCommandTests : IDisposable
     [InlineData("--criterion", "ibc-1025", "din67510-1", "ul-924", "nyc-rs6-1")]
     public void It_never_says_that_anything_has_been_granted(params string[] options)
     {
-        line.Run(["markings", "door.yaml", .. options]);
+        line.Run(["markings", "--quick", "door.yaml", .. options]);
         Assert.DoesNotMatch(
             new Regex(
                 @"\b(compl(y|ies|iant|iance)|pass(es|ed)?|certif\w*|approved)\b",
@@ -91,7 +91,7 @@ public sealed class MarkingsCommandTests : IDisposable
     [Fact]
     public void The_criteria_of_the_recipe_come_with_document_clause_charge_and_times()
     {
-        line.Run("markings", "door.yaml");
+        line.Run("markings", "--quick", "door.yaml");
         foreach (
             string needed in (string[])
                 [
@@ -119,7 +119,7 @@ public sealed class MarkingsCommandTests : IDisposable
     public void The_table_has_every_criterion_of_the_shelf_and_the_users_own()
     {
         line.Write("materials/criteria/mine.yaml", Own);
-        Assert.Equal(ExitCode.Done, line.Run("markings", "door.yaml", "--all"));
+        Assert.Equal(ExitCode.Done, line.Run("markings", "--quick", "door.yaml", "--all"));
         foreach (
             string name in GlowMix.Materials.Shelf.ShippedNames(GlowMix.Materials.MaterialKind.Criterion)
         )
@@ -135,7 +135,10 @@ public sealed class MarkingsCommandTests : IDisposable
     {
         line.Write("sub/door.yaml", line.Read("door.yaml"));
         line.Write("rules/mine.yaml", Own);
-        Assert.Equal(ExitCode.Done, line.Run("markings", "sub/door.yaml", "--criterion", "rules/mine.yaml"));
+        Assert.Equal(
+            ExitCode.Done,
+            line.Run("markings", "--quick", "sub/door.yaml", "--criterion", "rules/mine.yaml")
+        );
         Assert.Contains("What this workshop wants: above", line.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("ibc-1025", line.Out, StringComparison.Ordinal);
     }
@@ -145,7 +148,7 @@ public sealed class MarkingsCommandTests : IDisposable
     {
         Assert.Equal(
             ExitCode.Done,
-            line.Run("markings", "door.yaml", "--json", "--criterion", "jis9097-i", "ibc-1025")
+            line.Run("markings", "--quick", "door.yaml", "--json", "--criterion", "jis9097-i", "ibc-1025")
         );
         using var json = JsonDocument.Parse(line.Out);
         Assert.Equal(MarkingWords.Notice, json.RootElement.GetProperty("notice").GetString());
@@ -172,7 +175,7 @@ public sealed class MarkingsCommandTests : IDisposable
         int start = door.IndexOf("criteria:", StringComparison.Ordinal);
         int end = door.IndexOf("prices:", StringComparison.Ordinal);
         line.Write("bare.yaml", door.Remove(start, end - start));
-        Assert.Equal(ExitCode.Done, line.Run("markings", "bare.yaml"));
+        Assert.Equal(ExitCode.Done, line.Run("markings", "--quick", "bare.yaml"));
         Assert.Contains("The recipe names no criteria", line.Out, StringComparison.Ordinal);
         Assert.Contains("iso17398-a", line.Out, StringComparison.Ordinal);
         Assert.Contains("The recipe's own room", line.Out, StringComparison.Ordinal);
@@ -182,7 +185,7 @@ public sealed class MarkingsCommandTests : IDisposable
     public void A_clear_piece_does_not_glow()
     {
         line.Write("clear.yaml", File.ReadAllText(Path.Combine(TopFolder.Path, "recipes/clear-tread.yaml")));
-        Assert.Equal(ExitCode.Done, line.Run("markings", "clear.yaml", "--criterion", "imo-lll"));
+        Assert.Equal(ExitCode.Done, line.Run("markings", "--quick", "clear.yaml", "--criterion", "imo-lll"));
         Assert.Contains("imo-lll, Low-location lighting on ships: below", line.Out, StringComparison.Ordinal);
         Assert.Contains("no pigment: it does not glow", line.Out, StringComparison.Ordinal);
     }
@@ -197,7 +200,7 @@ public sealed class MarkingsCommandTests : IDisposable
     [InlineData(ExitCode.Usage, "unknown option '--al'", "door.yaml", "--al")]
     public void What_cannot_be_is_told(int code, string text, params string[] args)
     {
-        Assert.Equal(code, line.Run(["markings", .. args]));
+        Assert.Equal(code, line.Run(["markings", "--quick", .. args]));
         Assert.Contains(text, line.Error, StringComparison.Ordinal);
         Assert.Equal("", line.Out);
     }
@@ -222,7 +225,10 @@ public sealed class MarkingsCommandTests : IDisposable
     {
         Assert.Contains(old, Own, StringComparison.Ordinal);
         line.Write("mine.yaml", Own.Replace(old, changed, StringComparison.Ordinal));
-        Assert.Equal(ExitCode.Content, line.Run("markings", "door.yaml", "--criterion", "mine.yaml"));
+        Assert.Equal(
+            ExitCode.Content,
+            line.Run("markings", "--quick", "door.yaml", "--criterion", "mine.yaml")
+        );
         Assert.StartsWith("mine.yaml:", line.Error, StringComparison.Ordinal);
         Assert.Contains(text, line.Error, StringComparison.Ordinal);
     }
@@ -231,7 +237,7 @@ public sealed class MarkingsCommandTests : IDisposable
     public void One_bad_file_among_all_is_told_and_the_others_are_shown()
     {
         line.Write("materials/criteria/mine.yaml", "material_format: 1\nkind: criterion\n");
-        Assert.Equal(ExitCode.Content, line.Run("markings", "door.yaml", "--all"));
+        Assert.Equal(ExitCode.Content, line.Run("markings", "--quick", "door.yaml", "--all"));
         Assert.Contains("materials/criteria/mine.yaml", line.Error, StringComparison.Ordinal);
         Assert.Contains("iso17398-a", line.Out, StringComparison.Ordinal);
     }
@@ -241,7 +247,7 @@ public sealed class MarkingsCommandTests : IDisposable
     {
         line.TerminalColumns = 50;
         line.Set("NO_COLOR", "1");
-        line.Run("markings", "door.yaml", "--ascii");
+        line.Run("markings", "--quick", "door.yaml", "--ascii");
         Assert.All(line.Out, c => Assert.True(char.IsAscii(c)));
         Assert.All(line.OutLines, l => Assert.True(l.Length <= 50, l));
     }

@@ -239,6 +239,26 @@ public class MarkingGuideTests
     }
 
     [Fact]
+    public void Drawn_bands_hold_the_likely_glow_and_are_wider_than_those_of_the_bounding_runs()
+    {
+        var piece = TestRecipe.Predictor.Check(Piece.Document).Piece!;
+        Criterion[] criteria = [Shelf.Criterion("jis9107-ja").Material!];
+        var bounded = MarkingGuide
+            .Of(piece, TestRecipe.Predictor, criteria, stop: TestContext.Current.CancellationToken)
+            .Criteria[0];
+        var drawn = MarkingGuide
+            .Of(piece, TestRecipe.Predictor, criteria, draws: 64, TestContext.Current.CancellationToken)
+            .Criteria[0];
+        foreach (var (one, other) in bounded.Limits.Zip(drawn.Limits))
+        {
+            var (wide, narrow) = (other.Luminance!.Value, one.Luminance!.Value);
+            Assert.Equal(narrow.Likely!.Value, wide.Likely!.Value, tolerance: 1e-9 * narrow.Likely.Value);
+            Assert.InRange(wide.Likely!.Value, wide.Low!.Value, wide.High!.Value);
+            Assert.True(wide.High - wide.Low > narrow.High - narrow.Low);
+        }
+    }
+
+    [Fact]
     public void A_guide_that_is_stopped_ends()
     {
         using var stop = new CancellationTokenSource();
@@ -249,7 +269,7 @@ public class MarkingGuideTests
                 piece,
                 TestRecipe.Predictor,
                 [Shelf.Criterion("jis9107-ja").Material!],
-                stop.Token
+                stop: stop.Token
             )
         );
     }

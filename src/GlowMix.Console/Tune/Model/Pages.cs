@@ -52,7 +52,7 @@ internal sealed class Pages(Predictor predictor, Action<Action> post, bool isPat
             piece,
             predictor,
             [.. names.Select(n => shelf.Criterion(n).Material).OfType<Criterion>()],
-            stop
+            stop: stop
         );
         return isNamed ? MarkingPage.InFull(guidance, []) : MarkingPage.AsTable(guidance);
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GlowMix.Afterglow;
 using GlowMix.Materials;
+using GlowMix.Optics.Pour;
 using GlowMix.Pieces;
 using GlowMix.Predictions;
 
@@ -122,6 +123,25 @@ internal sealed class DrawBench
         var glow = piece.HasPigment ? PieceGlow.Of(light, p => ladders[p]) : null;
         var (figures, raMeaningful) = Predictions.Run.FiguresOf(light, glow);
         return new(figures, raMeaningful, glow is null ? null : Bounds.LuminancesOf(glow));
+    }
+
+    /// <summary>The glow of one draw after several charges; null if its pigment could not have given its own sheet.</summary>
+    /// <param name="point">A share above 0 and below 1 for every number.</param>
+    /// <param name="charges">What each makes of the piece: the same layers after another charge.</param>
+    public IReadOnlyList<GlowCurve>? GlowsOf(double[] point, IReadOnlyList<Func<Piece, Piece>> charges)
+    {
+        var drawn = DrawnOf(point);
+        if (LaddersOf(drawn) is not { } ladders)
+        {
+            return null;
+        }
+        var pour = PourOptics.Of(PieceLight.StackOf(drawn.Piece, drawn.Optics, 1));
+        return
+        [
+            .. charges.Select(charged =>
+                PieceGlow.Of(PieceLight.Of(charged(drawn.Piece), pour), p => ladders[p]).Photopic
+            ),
+        ];
     }
 
     /// <summary>The piece of one draw.</summary>

@@ -55,8 +55,7 @@ internal sealed class DrawTable
         {
             return new([], [], 0);
         }
-        var sequence = SobolPoints.Scrambled(bench.Numbers.Length, Seed);
-        double[][] points = [.. Enumerable.Range(0, count).Select(sequence.Point)];
+        double[][] points = PointsFor(bench, count);
         bench.Prepare(points);
         var draws = new Draw?[count];
         int finished = 0;
@@ -72,6 +71,13 @@ internal sealed class DrawTable
         );
         var kept = points.Zip(draws).Where(d => d.Second is not null).Select(d => (d.First, d.Second!));
         return new(bench.Numbers, [.. kept], draws.Count(d => d is null));
+    }
+
+    /// <summary>The points that a piece is drawn at: the same for every use of the same piece.</summary>
+    public static double[][] PointsFor(DrawBench bench, int count)
+    {
+        var sequence = SobolPoints.Scrambled(Math.Max(1, bench.Numbers.Length), Seed);
+        return [.. Enumerable.Range(0, count).Select(sequence.Point)];
     }
 
     /// <summary>Every draw that counts, in order.</summary>
@@ -137,7 +143,8 @@ internal sealed class DrawTable
         static double Square(double x) => x * x;
     }
 
-    private static Band Around(double[] sorted, double likely) =>
+    /// <summary>From 10 to 90 % of some values, and never past the likely one.</summary>
+    public static Band Around(double[] sorted, double likely) =>
         new(
             Math.Min(likely, SortedArrayStatistics.Quantile(sorted, Tail)),
             likely,
