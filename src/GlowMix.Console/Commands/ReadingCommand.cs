@@ -3,10 +3,10 @@ using GlowMix.Console.Plots;
 using GlowMix.Console.Tables;
 using GlowMix.Console.Texts;
 using GlowMix.Documents;
-using GlowMix.Materials;
 using GlowMix.Readings;
 using GlowMix.Readings.Decay;
 using GlowMix.Readings.Spectral;
+using GlowMix.Recipes;
 
 namespace GlowMix.Console.Commands;
 
@@ -34,34 +34,11 @@ internal sealed class ReadingCommand
         Description =
             "make both equal at this wavelength; without it and without --equal-exposure, units of power count as equal exposure, all else is made equal at 555 nm",
     };
-    private readonly Option<string> dark = new("--dark")
+    private readonly Option<string> of = new("--of")
     {
-        HelpName = "FILE",
-        Description = "a dark reading of the same exposure, taken off every reading",
-    };
-    private readonly Option<string> darkWindow = new("--dark-window")
-    {
-        HelpName = "A-B",
-        Description = "wavelengths in nm without light, such as 340-380: their mean is taken off",
-    };
-    private readonly Option<string> reflectance = new("--reflectance")
-    {
-        HelpName = "R",
+        HelpName = "RECIPE",
         Description =
-            "the light was read off paper or a diffuser: its reflectance, a number from 0 to 1 or a file, is divided out",
-    };
-    private readonly Option<string> corrected = FileSwitches.Word(
-        "--corrected",
-        "whether the instrument's response has been taken out of the values",
-        ["yes", "no"]
-    );
-    private readonly Option<string[]> knownLamp = new("--known-lamp")
-    {
-        HelpName = "LAMP FILE",
-        Description =
-            "a reading of a lamp whose spectrum is known gives the instrument's response: a lamp of the shelf or a temperature such as 2856K, and the file",
-        Arity = new ArgumentArity(2, 2),
-        AllowMultipleArgumentsPerToken = true,
+            "compare with what was predicted: each figure inside or outside its band, and the cause that would explain it best",
     };
     private readonly Option<bool> plot = new("--plot") { Description = "also drawn in the terminal" };
     private readonly Option<bool> json = new("--json")
@@ -70,6 +47,7 @@ internal sealed class ReadingCommand
     };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only, plots too" };
     private readonly FileSwitches fileSwitches = new();
+    private readonly StepSwitches stepSwitches;
     private readonly MeterSwitches meterSwitches = new();
     private readonly Argument<string[]> files;
     private readonly Surroundings surroundings;
@@ -78,6 +56,7 @@ internal sealed class ReadingCommand
     private ReadingCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
     {
         (this.surroundings, this.runner) = (surroundings, runner);
+        stepSwitches = new(surroundings, runner);
         Command = new(
             Name,
             "What a spectrometer's or light meter's text file says: colour, shift, decay. How the file is written is found by itself and told."
@@ -88,29 +67,25 @@ internal sealed class ReadingCommand
             "text files of spectra (light over wavelength) or decays (light over time)"
         );
         Command.Add(files);
-        Option[] own =
+        IEnumerable<Option> options =
         [
             against,
             equalExposure,
             scaledAt,
-            dark,
-            darkWindow,
-            reflectance,
-            corrected,
-            knownLamp,
+            of,
+            .. stepSwitches.All,
+            .. fileSwitches.All,
+            .. meterSwitches.All,
+            plot,
+            json,
+            ascii,
         ];
-        foreach (Option option in own.Concat(fileSwitches.All).Concat(meterSwitches.All))
+        foreach (Option option in options)
         {
             Command.Add(option);
         }
-        foreach (Option option in (ReadOnlySpan<Option>)[plot, json, ascii])
-        {
-            Command.Add(option);
-        }
-        foreach (Option<string> option in (ReadOnlySpan<Option<string>>)[against, dark])
-        {
-            FileArguments.NeedsName(option, "a file");
-        }
+        FileArguments.NeedsName(against, "a file");
+        FileArguments.NeedsName(of, "a recipe file");
         Command.Validators.Add(result =>
         {
             if (result.GetValue(json) && result.GetValue(plot))
@@ -141,37 +116,28 @@ internal sealed class ReadingCommand
         {
             return Misunderstood("reading needs a file: text of a spectrometer or a light meter");
         }
-        var options = fileSwitches.Of(parsed, out string? wrong);
-        options = meterSwitches.Of(options, parsed, out string? wrongMeter) with
-        {
-            IsCorrected = parsed.GetValue(corrected) switch
-            {
-                "yes" => true,
-                "no" => false,
-                _ => null,
-            },
-        };
-        wrong ??= wrongMeter;
+        var options = stepSwitches.Of(fileSwitches.Of(parsed, out string? wrong), parsed);
+        options = meterSwitches.Of(options, parsed, out string? wrongMeter);
         double? scaleNm = null;
+        string? wrongScale = null;
         if (parsed.GetValue(scaledAt) is { } word)
         {
-            wrong ??= NumberWord.Read(scaledAt.Name, [word], out double[] numbers);
-            scaleNm = wrong is null ? NumberOf(word) : null;
+            wrongScale = NumberWord.Read(scaledAt.Name, [word], out double[] numbers);
+            scaleNm = wrongScale is null ? numbers[0] : null;
         }
         var geometry = meterSwitches.GeometryOf(parsed, out string? wrongGeometry, out bool isNotAllowed);
-        wrong ??= wrongGeometry;
+        wrong ??= wrongMeter ?? wrongScale ?? wrongGeometry ?? stepSwitches.Wrong(parsed);
         if (wrong is not null)
         {
-            if (isNotAllowed)
+            if (!isNotAllowed)
             {
-                surroundings.Complain(wrong);
-                return ExitCode.Content;
+                return Misunderstood(wrong);
             }
-            return Misunderstood(wrong);
+            surroundings.Complain(wrong);
+            return ExitCode.Content;
         }
         int code = ExitCode.Done;
-        var steps = new ReadingSteps(surroundings);
-        if (!Prepare(steps, options, parsed, ref code))
+        if (stepSwitches.Prepare(options, parsed, ref code) is not { } steps)
         {
             return code;
         }
@@ -184,21 +150,12 @@ internal sealed class ReadingCommand
                 return code;
             }
         }
-        return ReadAll(names, options, steps, other, scaleNm, geometry, parsed, code);
-    }
-
-    private int ReadAll(
-        string[] names,
-        ReadingOptions options,
-        ReadingSteps steps,
-        ReadingFigures? other,
-        double? scaleNm,
-        MeterGeometry? geometry,
-        ParseResult parsed,
-        int code
-    )
-    {
-        var told = new List<ReadingAnswer>();
+        PredictedPiece? predicted = null;
+        if (parsed.GetValue(of) is { } recipe && (predicted = Predicted(recipe, ref code)) is null)
+        {
+            return code;
+        }
+        var answers = new List<ReadingAnswer>();
         foreach (string file in names)
         {
             surroundings.Stop.ThrowIfCancellationRequested();
@@ -206,57 +163,95 @@ internal sealed class ReadingCommand
             {
                 continue;
             }
-            ReadingAnswer? answer = outcome.Decay is { } decay
-                ? new(null, null, DecayFigures.Of(geometry?.ToLuminance(decay) ?? decay), geometry)
-                : Answer(outcome.Spectrum, steps, other, scaleNm, parsed, ref code);
+            var answer = outcome.Decay is { } decay
+                ? Answer(decay, geometry, predicted)
+                : Answer(
+                    FiguresOf(outcome.Spectrum, steps, ref code),
+                    other,
+                    scaleNm,
+                    predicted,
+                    parsed,
+                    ref code
+                );
             if (answer is null)
             {
                 continue;
             }
             if (!parsed.GetValue(json))
             {
-                Print(answer, parsed, isFirst: told.Count == 0);
+                Print(answer, parsed, isFirst: answers.Count == 0);
                 surroundings.Out.Flush();
             }
-            told.Add(answer);
+            answers.Add(answer);
         }
-        if (parsed.GetValue(json) && (names.Length > 1 || told.Count == 1))
+        if (parsed.GetValue(json) && (names.Length > 1 || answers.Count == 1))
         {
-            surroundings.Out.Write(names.Length > 1 ? ReadingJson.Array(told) : ReadingJson.Object(told[0]));
+            surroundings.Out.Write(
+                names.Length > 1 ? ReadingJson.Array(answers) : ReadingJson.Object(answers[0])
+            );
         }
         return code;
     }
 
+    private static ReadingAnswer Answer(
+        DecayReading decay,
+        MeterGeometry? geometry,
+        PredictedPiece? predicted
+    )
+    {
+        var figures = DecayFigures.Of(geometry?.ToLuminance(decay) ?? decay);
+        return new(null, figures)
+        {
+            Geometry = geometry,
+            DecayPredicted = predicted is null
+                ? null
+                : DecayAgainstPrediction.Of(figures, predicted.Prediction),
+        };
+    }
+
     private ReadingAnswer? Answer(
-        SpectralReading? reading,
-        ReadingSteps steps,
+        ReadingFigures? figures,
         ReadingFigures? other,
         double? scaleNm,
+        PredictedPiece? predicted,
         ParseResult parsed,
         ref int code
     )
     {
-        if (FiguresOf(reading, steps, ref code) is not { } figures)
+        if (figures is null)
         {
             return null;
         }
-        if (other is null)
+        SpectrumComparison? comparison = null;
+        if (other is not null)
         {
-            return new(figures, null, null, null);
+            // Power in a stated unit is equal exposure by nature.
+            bool arePowers =
+                figures.Reading.Unit == SpectralUnit.WPerM2Nm && other.Reading.Unit == SpectralUnit.WPerM2Nm;
+            double? atNm = parsed.GetValue(equalExposure)
+                ? null
+                : scaleNm ?? (arePowers ? null : UsualScaleNm);
+            comparison = SpectrumComparison.Of(figures, other, atNm, out string? problem);
+            if (problem is not null)
+            {
+                code = Math.Max(
+                    code,
+                    Problems.Tell([new Problem(figures.Reading.File, null, problem)], surroundings)
+                );
+            }
         }
-        // Power in a stated unit is equal exposure by nature.
-        bool arePowers =
-            figures.Reading.Unit == SpectralUnit.WPerM2Nm && other.Reading.Unit == SpectralUnit.WPerM2Nm;
-        double? atNm = parsed.GetValue(equalExposure) ? null : scaleNm ?? (arePowers ? null : UsualScaleNm);
-        var comparison = SpectrumComparison.Of(figures, other, atNm, out string? problem);
-        if (problem is not null)
+        return new(figures, null)
         {
-            code = Math.Max(
-                code,
-                Problems.Tell([new Problem(figures.Reading.File, null, problem)], surroundings)
-            );
-        }
-        return new(figures, comparison, null, null);
+            Comparison = comparison,
+            Predicted = predicted is null
+                ? null
+                : SpectrumAgainstPrediction.Of(
+                    figures,
+                    predicted.Prediction,
+                    predicted.Piece,
+                    predicted.Predictor
+                ),
+        };
     }
 
     private ReadingFigures? FiguresOf(SpectralReading? reading, ReadingSteps steps, ref int code)
@@ -274,84 +269,23 @@ internal sealed class ReadingCommand
         return figures;
     }
 
-    // What every reading is put through; false when the user has been told what is wrong.
-    private bool Prepare(ReadingSteps steps, ReadingOptions options, ParseResult parsed, ref int code)
+    // Null when the user has been told why there is no prediction.
+    private PredictedPiece? Predicted(string recipe, ref int code)
     {
-        // Columns and lines are those of the readings; other files are looked at afresh.
-        var plain = new ReadingOptions { Kind = ReadingKind.Spectrum, IsLenient = options.IsLenient };
-        if (parsed.GetValue(darkWindow) is { } window)
+        var text = UserFile.Read(recipe, surroundings);
+        if (text.Problem is { } unreadable)
         {
-            if (RangeWord.Read(window) is not var (fromNm, toNm))
-            {
-                code = Misunderstood(
-                    $"{darkWindow.Name}: {ProblemTexts.Quote(window)} is no range in nm; write it such as 340-380"
-                );
-                return false;
-            }
-            steps.DarkWindow = new(fromNm, toNm);
+            code = Problems.Tell([unreadable], surroundings);
+            return null;
         }
-        if (parsed.GetValue(dark) is { } darkFile)
-        {
-            steps.Dark = steps.ReadSpectrum(darkFile, options, ref code);
-            if (steps.Dark is null)
-            {
-                return false;
-            }
-        }
-        return PrepareSurface(steps, plain, parsed, ref code)
-            && PrepareLamp(steps, options, parsed, ref code);
-    }
-
-    private bool PrepareSurface(ReadingSteps steps, ReadingOptions plain, ParseResult parsed, ref int code)
-    {
-        if (parsed.GetValue(reflectance) is not { } surface)
-        {
-            return true;
-        }
-        if (NumberText.TryRead(surface, out double share))
-        {
-            if (share is not (> 0 and <= 1))
-            {
-                surroundings.Complain($"{reflectance.Name}: {SpectralTexts.Reflectance(share)}");
-                code = ExitCode.Content;
-                return false;
-            }
-            steps.Reflectance = share;
-            return true;
-        }
-        steps.ReflectanceTable = steps.ReadSpectrum(surface, plain, ref code)?.Spectrum;
-        return steps.ReflectanceTable is not null;
-    }
-
-    private bool PrepareLamp(ReadingSteps steps, ReadingOptions options, ParseResult parsed, ref int code)
-    {
-        if (parsed.GetValue(knownLamp) is not { Length: 2 } lamp)
-        {
-            return true;
-        }
-        if (options.IsCorrected == true)
-        {
-            code = Misunderstood($"{corrected.Name} yes and {knownLamp.Name} exclude each other");
-            return false;
-        }
-        var shelf = runner.PredictorFor(new FolderMaterials("", surroundings)).Shelf;
-        if (InstrumentResponse.LampNamed(lamp[0], shelf) is not { } spectrum)
-        {
-            surroundings.Complain(
-                $"{knownLamp.Name}: {SpectralTexts.NoLamp(lamp[0], shelf.Names(MaterialKind.Lamp))}"
-            );
-            code = ExitCode.Content;
-            return false;
-        }
-        if (
-            steps.ReadSpectrum(lamp[1], options, ref code) is not { } lampReading
-            || steps.WithoutDark(lampReading, ref code) is not { } net
-        )
-        {
-            return false;
-        }
-        steps.Response = InstrumentResponse.From(net, spectrum);
-        return true;
+        var folder = FolderMaterials.BesideFile(recipe, surroundings);
+        var predictor = runner.PredictorFor(folder);
+        var (piece, problems) = predictor.Check(RecipeDocument.Read(text));
+        code = Math.Max(code, Problems.Tell(problems, surroundings));
+        return
+            piece is not null && runner.Predict(text, folder, surroundings.Stop).Prediction is { } prediction
+            ? new(prediction, piece, predictor)
+            : null;
     }
 
     private void Print(ReadingAnswer answer, ParseResult parsed, bool isFirst)
@@ -364,11 +298,11 @@ internal sealed class ReadingCommand
         }
         if (answer.Decay is { } decay)
         {
-            new DecayReadingSheet(decay, answer.Geometry, sheet).Print();
+            new DecayReadingSheet(decay, answer.Geometry, answer.DecayPredicted, sheet).Print();
         }
         else
         {
-            new ReadingSheet(answer.Spectrum!, answer.Comparison, sheet).Print();
+            new ReadingSheet(answer.Spectrum!, answer.Comparison, answer.Predicted, sheet).Print();
         }
         if (!parsed.GetValue(plot))
         {
@@ -390,6 +324,4 @@ internal sealed class ReadingCommand
         surroundings.Complain($"Try 'glowmix {Name} --help'.");
         return ExitCode.Usage;
     }
-
-    private static double NumberOf(string word) => NumberText.TryRead(word, out double number) ? number : 0;
 }

@@ -32,11 +32,13 @@ internal static class ReadingJson
         {
             Write(json, figures);
             Write(json, answer.Comparison);
+            ReadingOfJson.Write(json, answer.Predicted);
             Write(json, figures.Warnings);
         }
         else if (answer.Decay is { } decay)
         {
             Write(json, decay, answer.Geometry);
+            ReadingOfJson.Write(json, answer.DecayPredicted);
             Write(json, decay.Warnings);
         }
         json.WriteEndObject();

@@ -4,7 +4,12 @@ using GlowMix.Readings.Decay;
 namespace GlowMix.Console.Texts;
 
 /// <summary>Prints what a decay reading says.</summary>
-internal sealed class DecayReadingSheet(DecayFigures figures, MeterGeometry? geometry, Sheet sheet)
+internal sealed class DecayReadingSheet(
+    DecayFigures figures,
+    MeterGeometry? geometry,
+    DecayAgainstPrediction? predicted,
+    Sheet sheet
+)
 {
     private const int MostRows = 12;
 
@@ -15,7 +20,15 @@ internal sealed class DecayReadingSheet(DecayFigures figures, MeterGeometry? geo
     {
         sheet.Heading(reading.File);
         sheet.Paragraph(Sentence());
+        if (predicted is not null)
+        {
+            sheet.Paragraph(AgainstRecipeRows.Sentence(predicted));
+        }
         sheet.Blank();
+        if (predicted is not null)
+        {
+            AgainstRecipeRows.Print(predicted, sheet);
+        }
         if (figures.Exponent is { } exponent)
         {
             sheet.Row(

@@ -4,7 +4,12 @@ using GlowMix.Readings.Spectral;
 namespace GlowMix.Console.Texts;
 
 /// <summary>Prints what a spectral reading says: a sentence, the comparison, the figures, what to know before trusting them.</summary>
-internal sealed class ReadingSheet(ReadingFigures figures, SpectrumComparison? comparison, Sheet sheet)
+internal sealed class ReadingSheet(
+    ReadingFigures figures,
+    SpectrumComparison? comparison,
+    SpectrumAgainstPrediction? predicted,
+    Sheet sheet
+)
 {
     private const int MostPeaks = 4;
 
@@ -23,10 +28,18 @@ internal sealed class ReadingSheet(ReadingFigures figures, SpectrumComparison? c
         {
             sheet.Paragraph(ComparisonWords.Sentence(comparison));
         }
+        if (predicted is not null)
+        {
+            sheet.Paragraph(AgainstRecipeRows.Sentence(predicted));
+        }
         sheet.Blank();
         if (comparison is not null)
         {
             Against(comparison);
+        }
+        if (predicted is not null)
+        {
+            AgainstRecipeRows.Print(predicted, sheet);
         }
         White();
         Rendering();

@@ -53,18 +53,20 @@ internal static class CellSplitter
         int i = line.Start;
         while (i < end)
         {
-            while (i < end && NumberCell.IsBlank(text[i]))
+            while (i < end && (NumberCell.IsBlank(text[i]) || text[i] == '='))
             {
                 i++;
             }
             int start = i;
-            while (i < end && !NumberCell.IsBlank(text[i]))
+            while (i < end && !NumberCell.IsBlank(text[i]) && text[i] != '=')
             {
                 i++;
             }
             if (i > start)
             {
-                AddTrimmed(text, start, i, cells);
+                // '450: 0.82'.
+                bool hasColon = i - start > 1 && text[i - 1] == ':' && char.IsAsciiDigit(text[start]);
+                AddTrimmed(text, start, hasColon ? i - 1 : i, cells);
             }
         }
     }

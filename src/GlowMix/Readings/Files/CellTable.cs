@@ -69,6 +69,24 @@ internal sealed class CellTable
             : table;
     }
 
+    /// <summary>How many rows of two numbers or more stand outside the table, with another number of columns.</summary>
+    /// <param name="firstLine">Line of the first, from 1; 0 without any.</param>
+    public int OtherNumberRows(out int firstLine)
+    {
+        firstLine = 0;
+        int count = 0;
+        for (int row = 0; row < rows.Count && !IsTransposed; row++)
+        {
+            bool isInside = row >= NumberRows[0] && row <= NumberRows[^1];
+            if (!isInside && rows[row].Count != Width && IsOfNumbers(row))
+            {
+                firstLine = count == 0 ? LineOf(row) : firstLine;
+                count++;
+            }
+        }
+        return count;
+    }
+
     /// <summary>Number of cells of a row.</summary>
     public int CellsOf(int row) => rows[row].Count;
 

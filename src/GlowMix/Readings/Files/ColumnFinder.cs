@@ -229,20 +229,20 @@ internal sealed class ColumnFinder
         }
         LengthUnit? byMagnitude = UnitByMagnitude(column);
         LengthUnit? byName = HeaderUnits.LengthOf(column.Name);
-        if (byName is LengthUnit.Angstrom or LengthUnit.Metre)
+        if (byMagnitude is null && byName is (LengthUnit.Angstrom or LengthUnit.Metre))
         {
             return byName.Value;
         }
         if (byMagnitude is { } unit)
         {
-            if (byName is { } told && told != unit)
+            if (byName is LengthUnit.Nanometre or LengthUnit.Micrometre && byName != unit)
             {
                 warnings.Add(
                     new(
                         "wavelength_unit_guessed",
                         null,
                         ReadingTexts.Invariant(
-                            $"wavelengths are taken as {WavelengthHints.Word(unit)}, although the header says {WavelengthHints.Word(told)}; they run from {column.Sequence.Least:0.####} to {column.Sequence.Most:0.####}"
+                            $"wavelengths are taken as {WavelengthHints.Word(unit)}, although the header says {WavelengthHints.Word(byName.Value)}; they run from {column.Sequence.Least:0.####} to {column.Sequence.Most:0.####}"
                         )
                     )
                 );

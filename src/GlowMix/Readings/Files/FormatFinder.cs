@@ -8,6 +8,8 @@ internal static class FormatFinder
 {
     private const int MostLines = 400;
 
+    private const int WrittenAcross = 20;
+
     // A number with set-apart thousands is believed a little less than one with a decimal mark.
     private const double GroupedWeight = 0.9;
 
@@ -86,7 +88,7 @@ internal static class FormatFinder
         return sample;
     }
 
-    // Numbers of the lines of the commonest width, each line by the square of its share of numbers.
+    // Lines of the commonest width, each by the square of its share of numbers.
     private static double Score(string text, List<(int Start, int Length)> sample, TableFormat format)
     {
         var ofWidth = new Dictionary<int, double>();
@@ -115,7 +117,9 @@ internal static class FormatFinder
             if (numbers >= 2 * GroupedWeight && numbers * 2 >= count)
             {
                 double share = numbers / count;
-                ofWidth[cells.Count] = ofWidth.GetValueOrDefault(cells.Count) + (numbers * share * share);
+                // A row across counts for all its columns; else it would be outvoted by a header's two numbers.
+                double weight = cells.Count >= WrittenAcross ? numbers : 1;
+                ofWidth[cells.Count] = ofWidth.GetValueOrDefault(cells.Count) + (weight * share * share);
             }
         }
         double most = 0;

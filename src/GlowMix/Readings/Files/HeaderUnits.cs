@@ -55,13 +55,15 @@ internal static class HeaderUnits
             if (text.Contains(unit, StringComparison.Ordinal))
             {
                 return isIrradiance
-                    ? new(unit, Readings.SpectralUnit.WPerM2Nm, factor * perNm)
+                    ? new(NameOf(unit, perNm == 1), Readings.SpectralUnit.WPerM2Nm, factor * perNm)
                     : new("radiance", Readings.SpectralUnit.Relative, 1);
             }
         }
         string lower = Plain(name);
         return lower.Contains("count", StringComparison.Ordinal)
             || HeaderWords.StandsAlone(lower, "cts")
+            || HeaderWords.StandsAlone(lower, "cps")
+            || lower.Contains("zählrate", StringComparison.Ordinal)
             || HeaderWords.StandsAlone(lower, "adc")
             || HeaderWords.StandsAlone(lower, "adu")
             || HeaderWords.StandsAlone(lower, "dn")
@@ -135,6 +137,18 @@ internal static class HeaderUnits
         ("wm-2", 1),
         ("w/(m2", 1),
     ];
+
+    // 'uwcm-2' as people write it.
+    private static string NameOf(string unit, bool isPerNm)
+    {
+        string watts = unit[..unit.IndexOf('w', StringComparison.Ordinal)] switch
+        {
+            "u" => "µW",
+            "m" => "mW",
+            _ => "W",
+        };
+        return $"{watts}/{(unit.Contains("cm", StringComparison.Ordinal) ? "cm²" : "m²")}/{(isPerNm ? "nm" : "µm")}";
+    }
 
     /// <summary>Lower case, with µ as u, raised digits on the line, and a minus as a hyphen.</summary>
     private static string Plain(string name)

@@ -226,6 +226,8 @@ internal static class HeaderWords
         "sample",
         "count",
         "cts",
+        "cps",
+        "zählrate",
         "value",
         "wert",
         "valeur",

@@ -44,6 +44,8 @@ public static class ReadingFile
             return Refused(file.Name, ReadingTexts.NotText(sort));
         }
         var (text, encoding) = TextDecoding.Decode(bytes);
+        // Some instruments fill a block of the disk.
+        text = text.TrimEnd('\0', '\x1A');
         return string.IsNullOrWhiteSpace(text.Trim('\0')) ? Refused(file.Name, ReadingTexts.Empty)
             : !FileSort.IsText(text) ? Refused(file.Name, ReadingTexts.Binary(FileSort.FirstBytes(bytes)))
             : ReadText(text, encoding, file.Name, options);
@@ -56,6 +58,7 @@ public static class ReadingFile
         {
             return Refused(file, ReadingTexts.NoLines(first, last, lines.Count));
         }
+        RowRemarks.CutFrom(text, lines);
         if (FormatFinder.Find(text, lines, options) is not { } format)
         {
             return NoTable(text, file);
@@ -90,6 +93,18 @@ public static class ReadingFile
                     null,
                     ReadingTexts.Invariant(
                         $"{reader.LeftOut} {(reader.LeftOut == 1 ? "row" : "rows")} left out, for {(reader.LeftOut == 1 ? "it has" : "they have")} no number; the first is line {reader.FirstLeftOutLine}"
+                    )
+                )
+            );
+        }
+        if (table.OtherNumberRows(out int otherLine) is > 0 and int others && options.Lines is null)
+        {
+            warnings.Add(
+                new(
+                    "rows_left_out",
+                    null,
+                    ReadingTexts.Invariant(
+                        $"{others} {(others == 1 ? "line" : "lines")} of numbers above or below the table taken as text; the first is line {otherLine}, with another number of columns"
                     )
                 )
             );
