@@ -28,7 +28,7 @@ internal static class AgainstRecipeRows
         }
         sheet.Row(
             "Cause",
-            $"{Digits.Percent(100 * compared.Difference)} of the light stands at other wavelengths than predicted"
+            $"{Digits.Percent(100 * compared.Difference)} of the light stands at other wavelengths than predicted{(compared.IsAsPredicted ? ", which a spectrometer hardly tells" : "")}"
         );
         foreach (var cause in compared.Causes.Take(MostCauses))
         {
@@ -49,8 +49,10 @@ internal static class AgainstRecipeRows
             judged == 0
                 ? "the prediction has no bands to judge by"
                 : $"{Digits.Plain(inside)} of {Digits.Plain(judged)} figures lie in their bands";
-        string cause = compared.Causes is [var best, ..]
-            ? $"; best explained by {best.Words} × {Digits.Significant(best.Factor, 2)}"
+        string cause =
+            compared.IsAsPredicted ? "; the spectrum is as predicted"
+            : compared.Causes is [var best, ..]
+                ? $"; best explained by {best.Words} × {Digits.Significant(best.Factor, 2)}"
             : "";
         return $"Against {compared.Prediction.Recipe}: {bands}{cause}.";
     }

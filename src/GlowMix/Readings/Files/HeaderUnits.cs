@@ -17,7 +17,8 @@ internal static class HeaderUnits
             || text.Contains("microm", StringComparison.Ordinal)
             || text.Contains("mikrom", StringComparison.Ordinal)
                 ? LengthUnit.Micrometre
-            : text.Contains('å') || text.Contains("angstr", StringComparison.Ordinal) ? LengthUnit.Angstrom
+            : HeaderWords.StandsAlone(text, "å") || text.Contains("angstr", StringComparison.Ordinal)
+                ? LengthUnit.Angstrom
             : text.EndsWith("[m]", StringComparison.Ordinal) || text.EndsWith("(m)", StringComparison.Ordinal)
                 ? LengthUnit.Metre
             : null;

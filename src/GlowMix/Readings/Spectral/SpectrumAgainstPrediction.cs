@@ -51,6 +51,9 @@ public sealed record SpectrumAgainstPrediction
     /// <summary>Share of the light that stands at other wavelengths than predicted, 0 to 1.</summary>
     public double Difference { get; }
 
+    /// <summary>The difference is within what a spectrometer tells: under a hundredth of the light.</summary>
+    public bool IsAsPredicted => Difference < 0.01;
+
     /// <summary>Causes that would explain it, the one that explains the most first; each alone.</summary>
     public ImmutableArray<CauseFound> Causes { get; }
 

@@ -129,4 +129,72 @@ public class ColumnTests
         SpectralReading reading = ReadText.Spectrum("nm;µmol/m²/s/nm\n400;1\n500;1\n600;1\n");
         Assert.Equal(600.0 / 400, reading.Spectrum.Values[0] / reading.Spectrum.Values[2], 1e-12);
     }
+
+    [Theory]
+    [InlineData("450: 1\n500: 3\n550: 2\n", "blanks")]
+    [InlineData("450 = 1\n500 = 3\n550 = 2\n", "blanks")]
+    [InlineData("450 nm\t1\n500 nm\t3\n550 nm\t2\n", "tabs")]
+    [InlineData("| nm | power |\n| --- | --- |\n| 450 | 1 |\n| 500 | 3 |\n| 550 | 2 |\n", "bars")]
+    [InlineData("sep=;\n450;1\n500;3\n550;2\n", "semicolons")]
+    [InlineData("450 1 # lamp on\n500 3\n550 2 // end\n", "blanks")]
+    [InlineData("nm\tcounts\n450\t1\n500\t3\n550\t2\n\0\0\0\0", "tabs")]
+    [InlineData("no;450;500;550\nA;1;3;2\n", null)]
+    public void What_people_write_is_understood(string text, string? delimiter)
+    {
+        if (delimiter is null)
+        {
+            // Three columns across are no table across; the first column is no wavelength.
+            Assert.NotEmpty(ReadText.Problem(text));
+            return;
+        }
+        SpectralReading reading = ReadText.Spectrum(text);
+        Assert.Equal([450, 500, 550], reading.Spectrum.WavelengthsNm.ToArray());
+        Assert.Equal([1, 3, 2], reading.Spectrum.Values.ToArray());
+        Assert.Equal(delimiter, reading.Findings.Delimiter);
+    }
+
+    [Fact]
+    public void Thousands_set_apart_by_blanks_between_tabs_lose_no_row()
+    {
+        SpectralReading reading = ReadText.Spectrum(
+            "nm\tcounts\n450\t987\n500\t12 345\n550\t1 002\n600\t20\n"
+        );
+        Assert.Equal([987, 12345, 1002, 20], reading.Spectrum.Values.ToArray());
+    }
+
+    [Fact]
+    public void Letters_of_another_alphabet_are_no_unit()
+    {
+        // A Cyrillic header of a code page, decoded as Latin-1: the bytes of 'Длина волны' hold that of å.
+        byte[] header =
+        [
+            0xC4,
+            0xEB,
+            0xE8,
+            0xED,
+            0xE0,
+            0x20,
+            0xE5,
+            0xE8,
+            0xED,
+            (byte)'\t',
+            0xC8,
+            0xE5,
+            (byte)'\n',
+        ];
+        SpectralReading reading = ReadText.Spectrum([.. header, .. "450\t1\n500\t3\n550\t2\n"u8]);
+        Assert.Equal([450, 500, 550], reading.Spectrum.WavelengthsNm.ToArray());
+        Assert.Equal("Latin-1", reading.Findings.Encoding);
+    }
+
+    [Fact]
+    public void Lines_of_numbers_that_are_no_rows_are_told()
+    {
+        SpectralReading reading = ReadText.Spectrum("12;25;37\n4;5;6\nnm;W/m2/nm\n450;1\n500;3\n550;2\n");
+        Assert.Equal(3, reading.Spectrum.Count);
+        Assert.Contains(
+            reading.Warnings,
+            w => w.Code == "rows_left_out" && w.Text.StartsWith("2 lines", StringComparison.Ordinal)
+        );
+    }
 }
