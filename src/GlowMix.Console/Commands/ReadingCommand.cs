@@ -15,9 +15,6 @@ internal sealed class ReadingCommand
 {
     private const string Name = "reading";
 
-    // Where no exposure and no wavelength is told, both are made equal here, near the eye's peak.
-    private const double UsualScaleNm = 555;
-
     private readonly Option<string> against = new("--against")
     {
         HelpName = "FILE",
@@ -141,19 +138,30 @@ internal sealed class ReadingCommand
         {
             return code;
         }
-        ReadingFigures? other = null;
+        var answering = new ReadingAnswering(steps, surroundings)
+        {
+            IsEqualExposure = parsed.GetValue(equalExposure),
+            ScaleNm = scaleNm,
+            Geometry = geometry,
+        };
         if (parsed.GetValue(against) is { } otherFile)
         {
-            other = FiguresOf(steps.ReadSpectrum(otherFile, options, ref code), steps, ref code);
-            if (other is null)
+            answering.Against = answering.FiguresOf(
+                steps.ReadSpectrum(otherFile, options, ref code),
+                ref code
+            );
+            if (answering.Against is null)
             {
                 return code;
             }
         }
-        PredictedPiece? predicted = null;
-        if (parsed.GetValue(of) is { } recipe && (predicted = Predicted(recipe, ref code)) is null)
+        if (parsed.GetValue(of) is { } recipe)
         {
-            return code;
+            answering.Predicted = Predicted(recipe, ref code);
+            if (answering.Predicted is null)
+            {
+                return code;
+            }
         }
         var answers = new List<ReadingAnswer>();
         foreach (string file in names)
@@ -163,16 +171,7 @@ internal sealed class ReadingCommand
             {
                 continue;
             }
-            var answer = outcome.Decay is { } decay
-                ? Answer(decay, geometry, predicted)
-                : Answer(
-                    FiguresOf(outcome.Spectrum, steps, ref code),
-                    other,
-                    scaleNm,
-                    predicted,
-                    parsed,
-                    ref code
-                );
+            var answer = answering.Of(outcome, ref code);
             if (answer is null)
             {
                 continue;
@@ -191,82 +190,6 @@ internal sealed class ReadingCommand
             );
         }
         return code;
-    }
-
-    private static ReadingAnswer Answer(
-        DecayReading decay,
-        MeterGeometry? geometry,
-        PredictedPiece? predicted
-    )
-    {
-        var figures = DecayFigures.Of(geometry?.ToLuminance(decay) ?? decay);
-        return new(null, figures)
-        {
-            Geometry = geometry,
-            DecayPredicted = predicted is null
-                ? null
-                : DecayAgainstPrediction.Of(figures, predicted.Prediction),
-        };
-    }
-
-    private ReadingAnswer? Answer(
-        ReadingFigures? figures,
-        ReadingFigures? other,
-        double? scaleNm,
-        PredictedPiece? predicted,
-        ParseResult parsed,
-        ref int code
-    )
-    {
-        if (figures is null)
-        {
-            return null;
-        }
-        SpectrumComparison? comparison = null;
-        if (other is not null)
-        {
-            // Power in a stated unit is equal exposure by nature.
-            bool arePowers =
-                figures.Reading.Unit == SpectralUnit.WPerM2Nm && other.Reading.Unit == SpectralUnit.WPerM2Nm;
-            double? atNm = parsed.GetValue(equalExposure)
-                ? null
-                : scaleNm ?? (arePowers ? null : UsualScaleNm);
-            comparison = SpectrumComparison.Of(figures, other, atNm, out string? problem);
-            if (problem is not null)
-            {
-                code = Math.Max(
-                    code,
-                    Problems.Tell([new Problem(figures.Reading.File, null, problem)], surroundings)
-                );
-            }
-        }
-        return new(figures, null)
-        {
-            Comparison = comparison,
-            Predicted = predicted is null
-                ? null
-                : SpectrumAgainstPrediction.Of(
-                    figures,
-                    predicted.Prediction,
-                    predicted.Piece,
-                    predicted.Predictor
-                ),
-        };
-    }
-
-    private ReadingFigures? FiguresOf(SpectralReading? reading, ReadingSteps steps, ref int code)
-    {
-        if (reading is null || steps.Apply(reading, ref code) is not { } done)
-        {
-            return null;
-        }
-        var figures = ReadingFigures.Of(done);
-        if (figures is null)
-        {
-            string text = ReadingTexts.NothingVisible(done.Spectrum.FirstNm, done.Spectrum.LastNm);
-            code = Math.Max(code, Problems.Tell([new Problem(done.File, null, text)], surroundings));
-        }
-        return figures;
     }
 
     // Null when the user has been told why there is no prediction.

@@ -6,7 +6,7 @@ namespace GlowMix.Readings.Files;
 /// </summary>
 internal static class FormatFinder
 {
-    private const int MostLines = 400;
+    private const int MostLines = 200;
 
     private const int WrittenAcross = 20;
 

@@ -5,279 +5,57 @@ internal static class HeaderWords
 {
     private const int ShortWord = 3;
 
-    private static readonly string[] Wavelength =
-    [
-        "wavelength",
-        "wave length",
-        "wavel",
-        "lambda",
-        "λ",
-        "wellenl",
-        "longueur d",
-        "longitud de onda",
-        "lunghezza d",
-        "golflengte",
-        "våglängd",
-        "vaglangd",
-        "bølgel",
-        "bolgel",
-        "aallonpit",
-        "comprimento de onda",
-        "długość fal",
-        "dlugosc fal",
-        "vlnov",
-        "vlnová",
-        "hullámh",
-        "hullamh",
-        "длина волны",
-        "длины волн",
-        "波长",
-        "波長",
-        "파장",
-        "dalga boyu",
-        "wl",
-    ];
+    private static readonly string[] Wavelength = Words(
+        "wavelength|wave length|wavel|lambda|λ|wellenl|longueur d|longitud de onda|lunghezza d|"
+            + "golflengte|våglängd|vaglangd|bølgel|bolgel|aallonpit|comprimento de onda|długość fal|"
+            + "dlugosc fal|vlnov|vlnová|hullámh|hullamh|длина волны|длины волн|波长|波長|파장|dalga boyu|wl"
+    );
 
-    private static readonly string[] Time =
-    [
-        "time",
-        "zeit",
-        "temps",
-        "tiempo",
-        "tempo",
-        "tijd",
-        "tid",
-        "czas",
-        "время",
-        "时间",
-        "時間",
-        "elapsed",
-        "duration",
-        "minute",
-        "second",
-        "sekund",
-        "hour",
-        "stunde",
-        "heure",
-        "clock",
-        "uhr",
-        "t",
-        "s",
-        "sec",
-        "min",
-        "h",
-        "hh:mm",
-        "h:mm",
-    ];
+    private static readonly string[] Time = Words(
+        "time|zeit|temps|tiempo|tempo|tijd|tid|czas|время|时间|時間|elapsed|duration|minute|second|sekund|"
+            + "hour|stunde|heure|clock|uhr|t|s|sec|min|h|hh:mm|h:mm"
+    );
 
-    private static readonly string[] Net =
-    [
-        "net",
-        "netto",
-        "corrected",
-        "korrigiert",
-        "corrig",
-        "minus",
-        "subtracted",
-        "bereinigt",
-        "difference",
-        "diff",
-        "neto",
-        "netta",
-    ];
+    private static readonly string[] Net = Words(
+        "net|netto|corrected|korrigiert|corrig|minus|subtracted|bereinigt|difference|neto|netta"
+    );
 
     private static readonly string[] NotNet = ["uncorrected", "unkorrigiert", "not corrected"];
 
-    private static readonly string[] Raw =
-    [
-        "raw",
-        "roh",
-        "brut",
-        "brute",
-        "crudo",
-        "grezz",
-        "scope",
-        "uncorrected",
-        "unkorrigiert",
-        "bruto",
-    ];
+    private static readonly string[] Raw = Words(
+        "raw|roh|brut|brute|crudo|grezz|scope|uncorrected|unkorrigiert|bruto"
+    );
 
-    private static readonly string[] Dark =
-    [
-        "dark",
-        "dunkel",
-        "background",
-        "untergrund",
-        "hintergrund",
-        "noir",
-        "obscur",
-        "fond",
-        "oscur",
-        "buio",
-        "mörk",
-        "donker",
-        "темн",
-        "темнов",
-        "暗",
-        "bkg",
-        "bg",
-        "baseline",
-        "escuro",
-        "tmav",
-        "ciemn",
-    ];
+    private static readonly string[] Dark = Words(
+        "dark|dunkel|background|untergrund|hintergrund|noir|obscur|fond|oscur|buio|mörk|donker|темн|"
+            + "темнов|暗|bkg|bg|baseline|escuro|tmav|ciemn"
+    );
 
-    private static readonly string[] Reference =
-    [
-        "reference",
-        "referenz",
-        "référence",
-        "referencia",
-        "riferimento",
-        "ref",
-        "white",
-        "weiss",
-        "weiß",
-        "blank",
-    ];
+    private static readonly string[] Reference = Words(
+        "reference|referenz|référence|referencia|riferimento|ref|white|weiss|weiß|blank"
+    );
 
-    private static readonly string[] Share =
-    [
-        "transmi",
-        "reflect",
-        "reflex",
-        "réflect",
-        "remission",
-        "absorb",
-        "extinkt",
-        "extinction",
-        "optical density",
-        "%t",
-        "%r",
-        "od",
-    ];
+    private static readonly string[] Share = Words(
+        "transmi|reflect|reflex|réflect|remission|absorb|extinkt|extinction|optical density|%t|%r|od"
+    );
 
-    private static readonly string[] Aside =
-    [
-        "std",
-        "stdev",
-        "sigma",
-        "error",
-        "fehler",
-        "uncert",
-        "unsicher",
-        "deviation",
-        "abweichung",
-        "rms",
-        "snr",
-        "flag",
-        "status",
-        "temperatur",
-        "quality",
-        "±",
-        "date",
-        "datum",
-        "+/-",
-        "fecha",
-        "remark",
-        "comment",
-        "bemerkung",
-    ];
+    private static readonly string[] Aside = Words(
+        "std|stdev|sigma|error|fehler|uncert|unsicher|deviation|abweichung|rms|snr|flag|status|"
+            + "temperatur|quality|±|date|datum|+/-|fecha|remark|comment|bemerkung"
+    );
 
-    private static readonly string[] Index =
-    [
-        "index",
-        "pixel",
-        "pix",
-        "no",
-        "no.",
-        "nr",
-        "nr.",
-        "n°",
-        "#",
-        "kanal",
-        "channel",
-        "canal",
-        "row",
-        "zeile",
-        "id",
-        "num",
-        "punkt",
-        "point",
-        "i",
-        "n",
-        "lfd",
-    ];
+    private static readonly string[] Index = Words(
+        "index|pixel|pix|no|no.|nr|nr.|n°|#|kanal|channel|canal|row|zeile|id|num|punkt|point|lfd"
+    );
 
-    private static readonly string[] Light =
-    [
-        "irradiance",
-        "intensi",
-        "power",
-        "leistung",
-        "puissance",
-        "potencia",
-        "spectrum",
-        "spektrum",
-        "spectre",
-        "spectral",
-        "spektral",
-        "signal",
-        "sample",
-        "count",
-        "cts",
-        "cps",
-        "zählrate",
-        "value",
-        "wert",
-        "valeur",
-        "valor",
-        "bestrahlung",
-        "radian",
-        "strahl",
-        "flux",
-        "emission",
-        "relative",
-        "relativ",
-        "amplitude",
-        "probe",
-        "licht",
-        "light",
-        "lumière",
-        "energy",
-        "energie",
-        "énergie",
-        "éclairement",
-        "irradian",
-        "luminan",
-        "leuchtdichte",
-        "illuminan",
-        "beleuchtung",
-        "lux",
-        "lx",
-        "mcd",
-        "cd/m",
-        "w/m",
-        "w m",
-        "uw",
-        "µw",
-        "mw",
-        "a.u.",
-        "arb",
-        "adc",
-        "adu",
-        "y",
-        "мощность",
-        "интенсивность",
-        "强度",
-        "強度",
-        "luminosi",
-        "helligkeit",
-        "glow",
-        "signaal",
-        "señal",
-        "segnale",
-    ];
+    private static readonly string[] Light = Words(
+        "irradiance|intensi|power|leistung|puissance|potencia|spectrum|spektrum|spectre|spectral|"
+            + "spektral|signal|sample|count|cts|cps|zählrate|value|wert|valeur|valor|bestrahlung|radian|"
+            + "strahl|flux|emission|relative|relativ|amplitude|probe|licht|light|lumière|energy|energie|"
+            + "énergie|éclairement|irradian|luminan|leuchtdichte|illuminan|beleuchtung|lux|lx|mcd|cd/m|w/m|"
+            + "w m|uw|µw|mw|a.u.|arb|adc|adu|y|i|e|мощность|интенсивность|强度|強度|luminosi|helligkeit|glow|signaal|"
+            + "señal|segnale"
+    );
 
     /// <summary>What a column's name says.</summary>
     public static ColumnRole RoleOf(string name)
@@ -297,6 +75,8 @@ internal static class HeaderWords
             : Has(text, Index) ? ColumnRole.Index
             : ColumnRole.Unknown;
     }
+
+    private static string[] Words(string all) => all.Split('|');
 
     /// <summary>The text holds one of the words; a short one must stand by itself.</summary>
     private static bool Has(string text, string[] words)

@@ -42,13 +42,18 @@ internal sealed class LightColumns(
         TableColumn[] moving = [.. equals.Where(c => !c.Sequence.IsConstant)];
         equals = moving.Length > 0 ? moving : equals;
         TableColumn taken = equals[0];
-        if (equals.Skip(1).Any(c => !c.Numbers.AsSpan().SequenceEqual(taken.Numbers)))
+        // A column of no known word is taken before one called reference or raw: a guess as well.
+        TableColumn[] others =
+            taken.Role == ColumnRole.Unknown
+                ? [.. rest.Where(c => c != taken && c.Role != ColumnRole.Dark && !c.Sequence.IsConstant)]
+                : [.. equals.Skip(1)];
+        if (others.Any(c => !c.Numbers.AsSpan().SequenceEqual(taken.Numbers)))
         {
             warnings.Add(
                 new(
                     "column_guessed",
                     null,
-                    $"{taken.Told} is taken as the light; {string.Join(", ", equals.Skip(1).Take(6).Select(c => c.Told))}{(equals.Length > 7 ? " and more" : "")} could be it too, say which with --column"
+                    $"{taken.Told} is taken as the light; {string.Join(", ", others.Take(6).Select(c => c.Told))}{(others.Length > 6 ? " and more" : "")} could be it too, say which with --column"
                 )
             );
         }

@@ -50,7 +50,12 @@ internal static class SpectrumShape
         for (int i = 0; i < smooth.Length; i++)
         {
             bool rises = i == 0 ? smooth.Length > 1 && smooth[1] < smooth[0] : smooth[i] > smooth[i - 1];
-            if (rises && IsTop(smooth, i) && smooth[i] - HigherSaddle(smooth, i) >= LeastProminence * highest)
+            if (
+                rises
+                && smooth[i] >= LeastProminence * highest
+                && IsTop(smooth, i)
+                && smooth[i] - HigherSaddle(smooth, i) >= LeastProminence * highest
+            )
             {
                 peaks.Add(new(TopNm(visible, smooth, i), smooth[i] / highest, WidthNm(visible, smooth, i)));
             }
