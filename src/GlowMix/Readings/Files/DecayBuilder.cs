@@ -74,13 +74,13 @@ internal sealed class DecayBuilder
         }
         bool isDescending = points[^1].Minutes < points[0].Minutes;
         points = [.. points.OrderBy(p => p.Minutes)];
-        double start = options.DarkFromMinutes ?? FoundStart(points);
+        double step = factor * (options.DisplayStep ?? StepOfDigits());
+        double start = options.DarkFromMinutes ?? FoundStart(points, step);
         points = [.. points.Select(p => (p.Minutes - start, p.Value, p.Row))];
         if (points.TrueForAll(p => p.Value == 0))
         {
             return Refused(null, ReadingTexts.AllZero);
         }
-        double step = factor * (options.DisplayStep ?? StepOfDigits());
         if (Growth(points, step) is { } growth)
         {
             return Refused(
@@ -208,15 +208,17 @@ internal sealed class DecayBuilder
     }
 
     /// <summary>When the light went off: where a level reading falls to a third or less at once; else as the file counts.</summary>
-    private double FoundStart(List<(double Minutes, double Value, int Row)> points)
+    private double FoundStart(List<(double Minutes, double Value, int Row)> points, double displayStep)
     {
+        // A few steps of the display are level and fall to a third by rounding alone.
+        const double LeastSteps = 20;
         const double Fall = 3;
         const double Level = 1.2;
         for (int i = 1; i + 2 < points.Count; i++)
         {
             double most = points.Take(i + 1).Max(p => p.Value);
             double least = points.Take(i + 1).Min(p => p.Value);
-            if (least <= 0 || most > Level * least)
+            if (least <= LeastSteps * displayStep || most > Level * least)
             {
                 break;
             }
@@ -227,7 +229,7 @@ internal sealed class DecayBuilder
                         "dark_start_guessed",
                         null,
                         ReadingTexts.Invariant(
-                            $"the light is taken to go off at {points[i].Minutes:0.###} min, line {table.LineOf(points[i].Row)}; there the reading falls at once, say --dark-from if it was later"
+                            $"the light is taken to go off at {Written(points[i].Minutes)}, line {table.LineOf(points[i].Row)}; there the reading falls at once, say --dark-from if it was later"
                         )
                     )
                 );
@@ -246,6 +248,18 @@ internal sealed class DecayBuilder
             return points[0].Minutes;
         }
         return 0;
+    }
+
+    private string Written(double minutes)
+    {
+        if (!choice.Along.IsClock)
+        {
+            return ReadingTexts.Invariant($"{minutes:0.###} min");
+        }
+        double seconds = Math.Round(minutes * SecondsPerMinute, 3);
+        int hours = (int)(seconds / 3600);
+        int whole = (int)(seconds / SecondsPerMinute) - (hours * 60);
+        return ReadingTexts.Invariant($"{hours}:{whole:00}:{seconds % SecondsPerMinute:00.###}");
     }
 
     // One digit of the last place that any value shows; powers of ten show none.
