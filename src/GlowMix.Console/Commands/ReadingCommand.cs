@@ -2,9 +2,6 @@ using System.CommandLine;
 using GlowMix.Console.Plots;
 using GlowMix.Console.Tables;
 using GlowMix.Console.Texts;
-using GlowMix.Readings;
-using GlowMix.Readings.Decay;
-using GlowMix.Readings.Spectral;
 using GlowMix.Recipes;
 
 namespace GlowMix.Console.Commands;
