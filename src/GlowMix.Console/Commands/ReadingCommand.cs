@@ -202,7 +202,8 @@ internal sealed class ReadingCommand
         var (piece, problems) = predictor.Check(RecipeDocument.Read(text));
         code = Math.Max(code, Problems.Tell(problems, surroundings));
         return
-            piece is not null && runner.Predict(text, folder, surroundings.Stop).Prediction is { } prediction
+            piece is not null
+            && runner.Predict(text, folder, draws: null, surroundings.Stop).Prediction is { } prediction
             ? new(prediction, piece, predictor)
             : null;
     }

@@ -22,9 +22,9 @@ internal static class PathOfLight
         "Choosing",
         "Readings",
         "Readings.Files",
+        "Readings.Fit",
         "Readings.Spectral",
         "Readings.Decay",
-        "Readings.Fit",
         "Readings.Sets",
         "Markings",
     ];
