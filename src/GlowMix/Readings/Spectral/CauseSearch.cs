@@ -14,7 +14,7 @@ internal sealed class CauseSearch
 {
     // Steps of the lattice on which fits solve pours: nothing is interpolated.
     private static readonly int[] Steps = [-5, -4, -3, -2, -1, 1, 2, 3, 4, 5];
-    private const double PourStep = 0.08;
+    private const double PourStep = 0.12;
     private const double LeastExplained = 0.15;
     private const double FromNm = 400;
     private const double ToNm = 720;
