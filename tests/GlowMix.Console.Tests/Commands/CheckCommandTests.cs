@@ -24,9 +24,17 @@ public sealed class CheckCommandTests : IDisposable
     public void Every_shipped_recipe_and_material_has_no_errors()
     {
         string top = TopFolder.Path;
+        // Away from their figures, which would be predicted anew.
+        foreach (string file in Directory.GetFiles(Path.Combine(top, "recipes")))
+        {
+            if (!file.EndsWith(".figures.yaml", StringComparison.Ordinal))
+            {
+                File.Copy(file, Path.Combine(line.Folder, Path.GetFileName(file)));
+            }
+        }
         string[] files =
         [
-            .. Directory.GetFiles(Path.Combine(top, "recipes"), "*.yaml"),
+            .. Directory.GetFiles(line.Folder, "*.yaml"),
             .. Directory.GetFiles(Path.Combine(top, "data"), "*.yaml", SearchOption.AllDirectories),
         ];
         Assert.True(files.Length > 40);

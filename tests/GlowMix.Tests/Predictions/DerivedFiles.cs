@@ -42,7 +42,12 @@ internal static class DerivedFiles
                 );
             }
         }
-        foreach (string path in Directory.GetFiles(Path.Combine(Top(), "recipes"), "*.yaml").Order())
+        foreach (
+            string path in Directory
+                .GetFiles(Path.Combine(Top(), "recipes"), "*.yaml")
+                .Where(f => !f.EndsWith(".figures.yaml", StringComparison.Ordinal))
+                .Order()
+        )
         {
             var recipe = RecipeDocument.Read(File.ReadAllText(path), path);
             var beside = new InMemoryMaterials([
