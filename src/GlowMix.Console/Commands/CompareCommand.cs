@@ -1,4 +1,5 @@
 using System.CommandLine;
+using GlowMix.Choosing;
 using GlowMix.Choosing.Compare;
 using GlowMix.Console.Plots;
 using GlowMix.Console.Revisions;
@@ -26,6 +27,10 @@ internal sealed class CompareCommand
         Description =
             "one recipe as it is against what it was at a revision of git: a tag, a branch, a hash, HEAD~1",
     };
+    private readonly Option<bool> quick = new("--quick")
+    {
+        Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
+    };
     private readonly Option<bool> plot = new("--plot")
     {
         Description = "also both spectra and both decays, drawn over each other",
@@ -49,7 +54,7 @@ internal sealed class CompareCommand
         );
         files = FileArguments.Create(Command, args, "recipe files (YAML); each is held against the first");
         Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[change, since, plot, json, markdown, ascii])
+        foreach (Option option in (ReadOnlySpan<Option>)[change, since, quick, plot, json, markdown, ascii])
         {
             Command.Add(option);
         }
@@ -176,7 +181,7 @@ internal sealed class CompareCommand
         foreach (var (before, after) in pairs)
         {
             surroundings.Stop.ThrowIfCancellationRequested();
-            var outcome = Comparer.Bounded(before, after);
+            var outcome = parsed.GetValue(quick) ? Comparer.Bounded(before, after) : Drawn(before, after);
             code = Math.Max(code, Problems.Tell([.. outcome.Problems.Where(told.Add)], surroundings));
             if (outcome.Comparison is not { } comparison)
             {
@@ -195,6 +200,23 @@ internal sealed class CompareCommand
             surroundings.Out.Write(ComparisonJson.Of(comparisons));
         }
         return code;
+    }
+
+    private ComparisonOutcome Drawn((RecipeDocument, Predictor) before, (RecipeDocument, Predictor) after)
+    {
+        using var progress = new ProgressLine(surroundings, "draws of both");
+        return Comparer.Drawn(
+            before,
+            after,
+            done =>
+            {
+                if (done % 32 == 0)
+                {
+                    progress.Show(done, 2 * Forecaster.UsualDraws);
+                }
+            },
+            stop: surroundings.Stop
+        );
     }
 
     private void Print(Comparison comparison, string? note, ParseResult parsed, bool isFirst)

@@ -10,6 +10,11 @@ internal static class ChangeWords
     public const string NoChange = "-";
 
     private const double LargestPercent = 200;
+    private const double LeastFactor = 1.2;
+    private const double MuchBetter = 0.5;
+
+    // A step of colour along a piece that nobody sees.
+    private const double UnseenStep = 0.0005;
     private const int MassDigits = 3;
 
     /// <summary>How a figure is called here.</summary>
@@ -92,8 +97,17 @@ internal static class ChangeWords
                 )
             );
         }
+        if (
+            figure.Name.StartsWith("casting.", StringComparison.Ordinal)
+            && Value(figure, before) == Value(figure, change.After.Likely)
+        )
+        {
+            return null;
+        }
         return figure.Name switch
         {
+            "along_largest_step_u_prime_v_prime" when Math.Abs(change.Change.Likely!.Value) < UnseenStep =>
+                null,
             "lit.cct_k" => Steps(change, v => Digits.Signed(Digits.RoundedCct(v), 0), " K"),
             "lit.duv" => Steps(change, v => Digits.Signed(v, 3), ""),
             "lit.flux_kept_percent" => Steps(change, v => Digits.Signed(v, 0), " points"),
@@ -139,11 +153,13 @@ internal static class ChangeWords
         return IsNothing(text) ? NoChange : text;
     }
 
-    /// <summary>'a factor of 1.9': how well a figure itself is known, or null where better than by a fifth.</summary>
+    /// <summary>'a factor of 1.9': how well a figure itself is known; null where that is well, or no worse than its change is.</summary>
     public static string? KnownTo(FigureChange change)
     {
         double factor = Math.Max(FactorOf(change.Before), FactorOf(change.After));
-        return factor >= 1.2 && double.IsFinite(factor) ? $"a factor of {Digits.Two(factor)}" : null;
+        bool isChangeKnownBetter =
+            change.Ratio is { } ratio && Math.Log(FactorOf(ratio)) < MuchBetter * Math.Log(factor);
+        return factor >= LeastFactor && isChangeKnownBetter ? $"a factor of {Digits.Two(factor)}" : null;
     }
 
     private static double FactorOf(Band band) =>

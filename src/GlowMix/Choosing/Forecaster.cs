@@ -27,7 +27,7 @@ public sealed class Forecaster
     ];
 
     // Fewer than this and ten percent of them are three or less.
-    private const int FewestDraws = 32;
+    internal const int FewestDraws = 32;
 
     private readonly Predictor predictor;
 
@@ -101,7 +101,7 @@ public sealed class Forecaster
         likely?.Invoke(prediction);
         stop.ThrowIfCancellationRequested();
         var table = DrawTable.Of(
-            new DrawBench(piece, predictor.Optics, predictor.Sheets),
+            new DrawBench(piece, new DrawShelf(predictor.Optics, predictor.Sheets)),
             draws,
             cores,
             done,
@@ -173,7 +173,8 @@ public sealed class Forecaster
         };
     }
 
-    private static Prediction Banded(Piece piece, Prediction likely, DrawTable table)
+    /// <summary>A prediction with the bands of its draws.</summary>
+    internal static Prediction Banded(Piece piece, Prediction likely, DrawTable table)
     {
         var bands = new List<KeyValuePair<Figure, Band>>();
         foreach (var figure in FigureCatalogue.All)

@@ -29,7 +29,15 @@ public class CompareCommandTests
         program.Write("a.yaml", Strip);
         Assert.Equal(
             0,
-            program.Run("compare", "a.yaml", "--change", "loading_percent=10", "--change", "limit_mcd_m2=2")
+            program.Run(
+                "compare",
+                "--quick",
+                "a.yaml",
+                "--change",
+                "loading_percent=10",
+                "--change",
+                "limit_mcd_m2=2"
+            )
         );
         Assert.Empty(program.Error);
         string[] heads = ["The yardstick moved", "Targets", "Differences", "Figures", "Causes"];
@@ -54,10 +62,22 @@ public class CompareCommandTests
     {
         using var program = new CommandLine();
         program.Write("a.yaml", Strip);
-        program.Run("compare", "a.yaml", "--change", "depth_mm=4", "--plot");
+        program.Run("compare", "--quick", "a.yaml", "--change", "depth_mm=4", "--plot");
         Assert.All(program.OutLines, line => Assert.InRange(line.Length, 0, 80));
         Assert.Contains("warmer (yellower)", program.Out, StringComparison.Ordinal);
         Assert.Contains("before", program.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void By_default_both_are_drawn_and_the_change_is_told_with_its_own_band()
+    {
+        using var program = new CommandLine();
+        program.Write("a.yaml", Strip);
+        Assert.Equal(0, program.Run("compare", "a.yaml", "--change", "loading_percent=25"));
+        string text = program.Out.Replace('\n', ' ');
+        Assert.Matches(@"glow at 60 min .* \+\d+ % \(\+\d+ to \+\d+\)", text);
+        Assert.Matches(@"though each is known to a factor of \d", text);
+        Assert.Contains("draws, both pieces drawn alike", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -67,7 +87,7 @@ public class CompareCommandTests
         program.Write("a.yaml", Strip);
         program.Write("b.yaml", Strip.Replace("2.5", "3", StringComparison.Ordinal));
         program.Write("c.yaml", Strip.Replace("2.5", "2", StringComparison.Ordinal));
-        Assert.Equal(0, program.Run("compare", "a.yaml", "b.yaml", "c.yaml", "--json"));
+        Assert.Equal(0, program.Run("compare", "--quick", "a.yaml", "b.yaml", "c.yaml", "--json"));
         using var json = JsonDocument.Parse(program.Out);
         Assert.Equal(
             ["b.yaml", "c.yaml"],
@@ -88,7 +108,7 @@ public class CompareCommandTests
     {
         using var program = new CommandLine();
         program.Write("a.yaml", Strip);
-        Assert.Equal(0, program.Run("compare", "a.yaml", "--change", "depth_mm=3", "--markdown"));
+        Assert.Equal(0, program.Run("compare", "--quick", "a.yaml", "--change", "depth_mm=3", "--markdown"));
         Assert.Contains("\n| --- | ---: | ---: | --- |\n", program.Out, StringComparison.Ordinal);
         Assert.Contains("\n## Differences\n", program.Out, StringComparison.Ordinal);
     }
@@ -100,7 +120,7 @@ public class CompareCommandTests
         program.Write("a.yaml", Strip);
         program.Write("b.yaml", Strip);
         program.Write("a.calibration.yaml", "calibration_format: 1\n");
-        Assert.Equal(0, program.Run("compare", "a.calibration.yaml", "a.yaml", "b.yaml"));
+        Assert.Equal(0, program.Run("compare", "--quick", "a.calibration.yaml", "a.yaml", "b.yaml"));
         Assert.Equal("a.calibration.yaml: a calibration, no recipe; skipped\n", program.Error);
         Assert.Contains("None: the two say the same.", program.Out, StringComparison.Ordinal);
     }
@@ -139,7 +159,7 @@ public class CompareCommandTests
         }
         program.Run("new", "pigment", "bag", "--glow-colour", "green", "--luminance", "10=200");
         program.Write("a.yaml", Strip.Replace("green-aluminate", "bag", StringComparison.Ordinal));
-        Assert.Equal(1, program.Run("compare", "a.yaml", "--since", "HEAD"));
+        Assert.Equal(1, program.Run("compare", "--quick", "a.yaml", "--since", "HEAD"));
         Assert.Contains("not under version control", program.Error, StringComparison.Ordinal);
         Git(program, "init", "-q");
         Git(program, "add", "-A");
@@ -151,7 +171,7 @@ public class CompareCommandTests
         );
         program.Write("a.yaml", program.Read("a.yaml").Replace("2.5", "3", StringComparison.Ordinal));
 
-        Assert.Equal(0, program.Run("compare", "a.yaml", "--since", "HEAD"));
+        Assert.Equal(0, program.Run("compare", "--quick", "a.yaml", "--since", "HEAD"));
         Assert.Contains("with today's program", program.Out.Replace('\n', ' '), StringComparison.Ordinal);
         Assert.Contains("glow: 2.5 → 3 mm deep", program.Out, StringComparison.Ordinal);
         Assert.Contains(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Choosing.Draws;
 using GlowMix.Documents;
 using GlowMix.Pieces;
 using GlowMix.Predictions;
@@ -36,6 +37,85 @@ public static class Comparer
         );
     }
 
+    /// <summary>Compares by draws within all tolerances and doubts, both pieces drawn alike.</summary>
+    /// <param name="before">The first recipe, and who predicts it.</param>
+    /// <param name="after">The second, likewise; the same predictor where both lie in one folder.</param>
+    /// <param name="done">Told how many draws of both are done, from any thread; may be null.</param>
+    /// <param name="draws">How many of each, 1 or more.</param>
+    /// <param name="cores">How many cores to use, null for all; the answer is the same.</param>
+    /// <param name="stop">Ends the run.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static ComparisonOutcome Drawn(
+        (RecipeDocument Recipe, Predictor Predictor) before,
+        (RecipeDocument Recipe, Predictor Predictor) after,
+        Action<int>? done = null,
+        int draws = Forecaster.UsualDraws,
+        int? cores = null,
+        CancellationToken stop = default
+    )
+    {
+        var shelf = new DrawShelf(before.Predictor.Optics, before.Predictor.Sheets);
+        return Drawn(
+            before,
+            after,
+            shelf,
+            ReferenceEquals(before.Predictor, after.Predictor)
+                ? shelf
+                : new(after.Predictor.Optics, after.Predictor.Sheets),
+            done,
+            draws,
+            cores,
+            stop
+        );
+    }
+
+    /// <summary>Compares by draws, with what earlier ones took.</summary>
+    internal static ComparisonOutcome Drawn(
+        (RecipeDocument Recipe, Predictor Predictor) before,
+        (RecipeDocument Recipe, Predictor Predictor) after,
+        DrawShelf shelfBefore,
+        DrawShelf shelfAfter,
+        Action<int>? done,
+        int draws,
+        int? cores,
+        CancellationToken stop
+    )
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
+        var (first, second, problems) = Checked(before, after);
+        if (first is null || second is null)
+        {
+            return new(null, problems);
+        }
+        var likelyOfA = before.Predictor.Foretell(first, bounded: false).Prediction;
+        var likelyOfB = after.Predictor.Foretell(second, bounded: false).Prediction;
+        stop.ThrowIfCancellationRequested();
+        var (tableOfA, tableOfB) = PairedDraws.Of(
+            new DrawBench(first, shelfBefore),
+            new DrawBench(second, shelfAfter),
+            draws,
+            cores,
+            done,
+            stop
+        );
+        var pairs = PairedRuns.Of(tableOfA, likelyOfA.Figures, tableOfB, likelyOfB.Figures);
+        bool isDrawn = !(tableOfA.IsEmpty && tableOfB.IsEmpty);
+        if (isDrawn && pairs.Pairs.Length < Math.Min(draws, Forecaster.FewestDraws) / 2)
+        {
+            return Bounded(before, after);
+        }
+        return new(
+            Of(
+                (before.Recipe, first, Forecaster.Banded(first, likelyOfA, tableOfA)),
+                (after.Recipe, second, Forecaster.Banded(second, likelyOfB, tableOfB)),
+                before.Predictor,
+                pairs,
+                pairs.Pairs.Length
+            ),
+            problems
+        );
+    }
+
     private static (Piece? Before, Piece? After, ImmutableArray<Problem> Problems) Checked(
         (RecipeDocument Recipe, Predictor Predictor) before,
         (RecipeDocument Recipe, Predictor Predictor) after
@@ -56,7 +136,11 @@ public static class Comparer
     {
         var targets = after.Piece.Recipe.Targets;
         var ofFirst = TargetJudge.Of(targets, before.Prediction, _ => null, _ => null);
-        var ofSecond = TargetJudge.Of(targets, after.Prediction, _ => null, _ => null);
+        // The second's own, judged when it was drawn, tell the share of draws too.
+        var ofSecond =
+            after.Prediction.Targets.Count == targets.Length
+                ? after.Prediction.Targets
+                : TargetJudge.Of(targets, after.Prediction, _ => null, _ => null);
         return new()
         {
             Before = before.Prediction,

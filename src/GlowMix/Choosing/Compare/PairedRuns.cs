@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Choosing.Draws;
 using GlowMix.Predictions;
 
 namespace GlowMix.Choosing.Compare;
@@ -29,6 +30,27 @@ internal sealed record PairedRuns(
             }
         }
         return new(pairs.ToImmutable(), 0);
+    }
+
+    /// <summary>The draws of two pieces, pair by pair; a piece in no doubt stands as it is against each of the other's.</summary>
+    public static PairedRuns Of(
+        DrawTable before,
+        FigureValues likelyBefore,
+        DrawTable after,
+        FigureValues likelyAfter
+    )
+    {
+        var pairs = ImmutableArray.CreateBuilder<(FigureValues, FigureValues)>();
+        for (int i = 0; i < Math.Max(before.All.Length, after.All.Length); i++)
+        {
+            var a = before.IsEmpty ? likelyBefore : before.All[i]?.Figures;
+            var b = after.IsEmpty ? likelyAfter : after.All[i]?.Figures;
+            if (a is not null && b is not null)
+            {
+                pairs.Add((a, b));
+            }
+        }
+        return new(pairs.ToImmutable(), DrawTable.Tail);
     }
 
     /// <summary>The band of what becomes of a figure from the first to the second; null where no pair has it.</summary>

@@ -16,45 +16,26 @@ internal sealed class DrawBench
     private readonly Dictionary<Pigment, SheetGrid> sheetGrids = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Pigment, MeasuredLadder> measured = new(ReferenceEqualityComparer.Instance);
 
+    /// <summary>A piece drawn by itself.</summary>
     /// <param name="piece">A piece that the model can predict.</param>
     /// <param name="optics">Who has the optics of its materials as they stand.</param>
     /// <param name="sheets">Who solves the samples of its pigments' sheets.</param>
     public DrawBench(Piece piece, OpticsShelf optics, PigmentSheets sheets)
+        : this(piece, new DrawShelf(optics, sheets)) { }
+
+    /// <summary>A piece drawn beside others.</summary>
+    /// <param name="piece">A piece that the model can predict.</param>
+    /// <param name="shelf">Who interpolates its grains and its pigments' sheets.</param>
+    public DrawBench(Piece piece, DrawShelf shelf)
     {
         this.piece = piece;
         Numbers = Doubts.Of(piece);
-        var shelf =
-            new List<(
-                Pigment Pigment,
-                Resin Resin,
-                double MedianUm,
-                double Gsd,
-                double Factor,
-                GrainGrid Grid
-            )>();
-        GrainGrid GridOf(Pigment pigment, Resin resin, double medianUm, double gsd, double factor)
-        {
-            foreach (var known in shelf)
-            {
-                if (
-                    ReferenceEquals(known.Pigment, pigment)
-                    && ReferenceEquals(known.Resin, resin)
-                    && (known.MedianUm, known.Gsd, known.Factor) == (medianUm, gsd, factor)
-                )
-                {
-                    return known.Grid;
-                }
-            }
-            var grid = new GrainGrid(pigment, resin, medianUm, gsd, factor, optics);
-            shelf.Add((pigment, resin, medianUm, gsd, factor, grid));
-            return grid;
-        }
         grids =
         [
             .. piece.Layers.Select(
                 (l, i) =>
                     l.HasPigment
-                        ? GridOf(
+                        ? shelf.GrainsOf(
                             l.Pigment!,
                             piece.Resin,
                             l.GrainMedianUm,
@@ -69,19 +50,11 @@ internal sealed class DrawBench
             if (pigment.Traps is not null)
             {
                 // A decay reading told the ladder, and the sheet no longer does.
-                measured[pigment] = new LadderShelf(sheets).MeasuredOf(sheets.SampleOf(pigment).Sample!);
+                measured[pigment] = shelf.MeasuredOf(pigment);
             }
-            else if (!sheetGrids.ContainsKey(pigment))
+            else
             {
-                var sample = sheets.SampleOf(pigment).Sample!;
-                var grid = GridOf(
-                    pigment,
-                    sample.Resin,
-                    pigment.GrainMedianUm.Value,
-                    pigment.GrainGsd.Value,
-                    1
-                );
-                sheetGrids[pigment] = new(sample, sheets, grid);
+                sheetGrids[pigment] = shelf.SheetOf(pigment);
             }
         }
     }

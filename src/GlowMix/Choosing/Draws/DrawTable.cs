@@ -18,8 +18,14 @@ internal sealed class DrawTable
     private DrawTable(
         ImmutableArray<DoubtfulNumber> numbers,
         ImmutableArray<(double[] Point, Draw Draw)> kept,
-        int refusedCount
-    ) => (this.numbers, this.kept, RefusedCount) = (numbers, kept, refusedCount);
+        ImmutableArray<Draw?> all
+    ) => (this.numbers, this.kept, All) = (numbers, kept, all);
+
+    /// <summary>Every draw in order; null for one that is left out.</summary>
+    public ImmutableArray<Draw?> All { get; }
+
+    /// <summary>Nothing is in doubt, and nothing was drawn.</summary>
+    public bool IsEmpty => numbers.IsEmpty;
 
     /// <summary>Whether draws tell a figure: those of light and glow, but not the split of the shift by cause.</summary>
     public static bool Holds(Figure figure) =>
@@ -34,7 +40,7 @@ internal sealed class DrawTable
     public int Count => kept.Length;
 
     /// <summary>Draws left out: their pigment could not have given its own sheet.</summary>
-    public int RefusedCount { get; }
+    public int RefusedCount => All.Count(d => d is null);
 
     /// <summary>Draws a piece.</summary>
     /// <param name="bench">The piece.</param>
@@ -51,11 +57,38 @@ internal sealed class DrawTable
         CancellationToken stop = default
     )
     {
+        return At(bench, bench.Numbers.IsEmpty ? [] : PointsFor(bench, count), cores, done, stop);
+    }
+
+    /// <summary>Where a piece is drawn: the same for the same counts.</summary>
+    /// <param name="dimensions">Numbers in doubt, 1 or more; the points of the first few are those of a piece with only them.</param>
+    /// <param name="count">How many draws.</param>
+    public static double[][] Points(int dimensions, int count)
+    {
+        var sequence = SobolPoints.Scrambled(dimensions, Seed);
+        return [.. Enumerable.Range(0, count).Select(sequence.Point)];
+    }
+
+    /// <summary>Draws a piece at given points.</summary>
+    /// <param name="bench">The piece.</param>
+    /// <param name="points">A share above 0 and below 1 for each of its numbers in doubt.</param>
+    /// <param name="cores">How many cores to use, null for all; the draws are the same.</param>
+    /// <param name="done">Told how many are done, from any thread; may be null.</param>
+    /// <param name="stop">Ends the run.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static DrawTable At(
+        DrawBench bench,
+        double[][] points,
+        int? cores = null,
+        Action<int>? done = null,
+        CancellationToken stop = default
+    )
+    {
         if (bench.Numbers.IsEmpty)
         {
-            return new([], [], 0);
+            return new([], [], []);
         }
-        double[][] points = PointsFor(bench, count);
+        int count = points.Length;
         bench.Prepare(points);
         var draws = new Draw?[count];
         int finished = 0;
@@ -70,14 +103,13 @@ internal sealed class DrawTable
             }
         );
         var kept = points.Zip(draws).Where(d => d.Second is not null).Select(d => (d.First, d.Second!));
-        return new(bench.Numbers, [.. kept], draws.Count(d => d is null));
+        return new(bench.Numbers, [.. kept], [.. draws]);
     }
 
     /// <summary>The points that a piece is drawn at: the same for every use of the same piece.</summary>
     public static double[][] PointsFor(DrawBench bench, int count)
     {
-        var sequence = SobolPoints.Scrambled(Math.Max(1, bench.Numbers.Length), Seed);
-        return [.. Enumerable.Range(0, count).Select(sequence.Point)];
+        return Points(Math.Max(1, bench.Numbers.Length), count);
     }
 
     /// <summary>Every draw that counts, in order.</summary>

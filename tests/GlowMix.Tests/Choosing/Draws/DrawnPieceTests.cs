@@ -56,7 +56,7 @@ public sealed class DrawnPieceTests
         ];
         var optics = new OpticsShelf(readsDerived: false, ManySizes);
         var piece = PieceOf(Recipe.Document) with { IsSettled = false };
-        var bench = new DrawBench(piece, optics, new PigmentSheets(Shelf, optics));
+        var bench = new DrawBench(piece, new DrawShelf(optics, new PigmentSheets(Shelf, optics)));
         var points = SobolPoints.Scrambled(bench.Numbers.Length, seed: 3);
         var squares = new double[figures.Length];
         int count = 0;
@@ -91,7 +91,10 @@ public sealed class DrawnPieceTests
     public void Draw_with_every_number_as_it_stands_is_the_likely_run()
     {
         var optics = new OpticsShelf();
-        var bench = new DrawBench(PieceOf(Recipe.Document), optics, new PigmentSheets(Shelf, optics));
+        var bench = new DrawBench(
+            PieceOf(Recipe.Document),
+            new DrawShelf(optics, new PigmentSheets(Shelf, optics))
+        );
         var draw = bench.Run([.. bench.Numbers.Select(n => ShareOfLikely(n.Spread))])!;
         var likely = new Predictor(Shelf).Predict(Recipe.Document).Prediction!.Figures;
         // The resin's index is drawn in steps of 1e-4.
