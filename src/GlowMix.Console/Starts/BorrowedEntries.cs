@@ -127,6 +127,10 @@ internal sealed class BorrowedEntries
         }
     }
 
+    /// <summary>A factor half as wide again in its logarithm.</summary>
+    public static string WidenedFactor(double factor) =>
+        Rounded(Math.Min(MostFactor, Math.Pow(factor, Wider)));
+
     private static string Widened(MappingNode entry, string key, string value)
     {
         if (!NumberText.TryRead(value, out double number))
@@ -137,7 +141,7 @@ internal sealed class BorrowedEntries
             entry["value"] is ScalarNode v && NumberText.TryRead(v.Value, out double a) ? a : null;
         return key switch
         {
-            "factor" => Rounded(Math.Min(MostFactor, Math.Pow(number, Wider))),
+            "factor" => WidenedFactor(number),
             "tolerance_percent" => Rounded(Math.Min(MostPercent, number * Wider)),
             "low" or "high" when around is { } middle => Rounded(middle + ((number - middle) * Wider)),
             _ => value,

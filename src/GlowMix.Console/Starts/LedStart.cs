@@ -8,7 +8,8 @@ namespace GlowMix.Console.Starts;
 /// <summary>A white LED from its spectrum or from the label of its reel.</summary>
 internal sealed class LedStart : Starter
 {
-    private const string MatrixDoubt = "factor: 1.5";
+    // Of the shelf's matrices where one states no doubt of its own.
+    private const double UsualFactor = 2;
 
     private static readonly (string Field, string Key)[] sizes =
     [
@@ -170,7 +171,8 @@ internal sealed class LedStart : Starter
                 text.Line($"    into_{bands[into]}: {NumberText.Write(Math.Round(share[into, from], 4))}");
             }
         }
-        text.Line("  " + MatrixDoubt).Source(matrix.Source);
+        text.Line($"  factor: {BorrowedEntries.WidenedFactor(matrix.Doubt.Factor ?? UsualFactor)}")
+            .Source(matrix.Source);
     }
 
     private static string SizeWords(string key) =>

@@ -189,6 +189,8 @@ public class NewCommandTests
             program.Read("materials/pigments/bag.yaml"),
             StringComparison.Ordinal
         );
+        program.Run("new", "led", "reel", "--cct-k", "3000", "--flux-lm", "23", "--at-ma", "60");
+        Assert.Contains("factor: 2.8284", program.Read("materials/leds/reel.yaml"), StringComparison.Ordinal);
     }
 
     [Fact]
