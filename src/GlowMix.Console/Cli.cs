@@ -97,18 +97,18 @@ internal static class Cli
         // Only the command that is asked for is made: all of them together would cost more than some do their work in.
         (string Name, Func<Command> Create)[] commands =
         [
-            ("predict", () => PredictCommand.Create(args, surroundings, runner)),
-            ("compare", () => CompareCommand.Create(args, surroundings, runner)),
-            ("sweep", () => SweepCommand.Create(args, surroundings, runner)),
-            ("batch", () => BatchCommand.Create(args, surroundings, runner)),
-            ("markings", () => MarkingsCommand.Create(args, surroundings, runner)),
-            ("balance", () => BalanceCommand.Create(args, surroundings, runner)),
-            ("report", () => ReportCommand.Create(args, surroundings, runner)),
-            ("reading", () => ReadingCommand.Create(args, surroundings, runner)),
-            ("fit", () => FitCommand.Create(args, surroundings, runner)),
+            ("predict", () => new PredictCommand(args, surroundings, runner).Command),
+            ("compare", () => new CompareCommand(args, surroundings, runner).Command),
+            ("sweep", () => new SweepCommand(args, surroundings, runner).Command),
+            ("batch", () => new BatchCommand(args, surroundings, runner).Command),
+            ("markings", () => new MarkingsCommand(args, surroundings, runner).Command),
+            ("balance", () => new BalanceCommand(args, surroundings, runner).Command),
+            ("report", () => new ReportCommand(args, surroundings, runner).Command),
+            ("reading", () => new ReadingCommand(args, surroundings, runner).Command),
+            ("fit", () => new FitCommand(args, surroundings, runner).Command),
             ("check", () => CheckCommand.Create(args, surroundings, runner)),
             ("tidy", () => TidyCommand.Create(args, surroundings)),
-            ("tune", () => TuneCommand.Create(args, surroundings, runner)),
+            ("tune", () => new TuneCommand(args, surroundings, runner).Command),
             ("materials", () => MaterialsCommand.Create(surroundings, runner)),
             ("new", () => NewCommand.Create(args, surroundings, runner)),
         ];

@@ -9,7 +9,7 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix balance FILE`: which loading, depth, pigment … gives the wanted white and the wanted glow.</summary>
-internal sealed class BalanceCommand
+internal sealed class BalanceCommand : FileCommand
 {
     private readonly Option<string[]> steps = new("--steps")
     {
@@ -35,24 +35,19 @@ internal sealed class BalanceCommand
         Description = "without the 512 draws that tell how surely the recommended point meets the targets",
     };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private BalanceCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
-    {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(
+    public BalanceCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
             "balance",
             "Which loading, depth and materials give the wanted white and the wanted glow, of those that the recipe's "
-                + "'balance' lets be turned; without any, loading and depth of each pigmented layer from half to double."
-        );
-        files = FileArguments.Create(Command, args, "a recipe file (YAML)");
-        Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[steps, saveAs, replace, json, quick, ascii])
-        {
-            Command.Add(option);
-        }
+                + "'balance' lets be turned; without any, loading and depth of each pigmented layer from half to double.",
+            "a recipe file (YAML)",
+            args,
+            surroundings,
+            runner
+        )
+    {
+        Add([steps, saveAs, replace, json, quick, ascii]);
         FileArguments.NeedsName(saveAs, "a file");
         Command.Validators.Add(result =>
         {
@@ -61,47 +56,38 @@ internal sealed class BalanceCommand
                 result.AddError("--replace stands beside --save-as only");
             }
         });
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new BalanceCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
         string? target = parsed.GetValue(saveAs);
         if (
             !StepsOf(parsed, out int? count, out int code)
-            || OneRecipe.Read(parsed.GetValue(files) ?? [], "balance", surroundings, out code) is not { } text
+            || RecipeOf(parsed, out code) is not { } text
             || (target is not null && !CanWrite(target, parsed.GetValue(replace), out code))
         )
         {
             return code;
         }
         var reading = Balance.Prepare(
-            runner.PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings)),
+            Runner.PredictorFor(FolderMaterials.BesideFile(text.Name, Surroundings)),
             RecipeDocument.Read(text),
             count,
-            surroundings.Stop
+            Surroundings.Stop
         );
-        code = Problems.Tell(reading.Problems, surroundings);
+        code = Problems.Tell(reading.Problems, Surroundings);
         if (reading.Balance is not { } balance)
         {
             return code;
         }
         BalanceAnswer answer;
-        using (var progress = new ProgressLine(surroundings, "designs"))
+        using (var progress = new ProgressLine(Surroundings, "designs"))
         {
             answer = balance.Run(
                 progress.Show,
                 draws: parsed.GetValue(quick) ? 0 : Forecaster.UsualDraws,
-                stop: surroundings.Stop
+                stop: Surroundings.Stop
             );
         }
         return Math.Max(code, Tell(answer, balance, text, target, parsed));
@@ -111,7 +97,7 @@ internal sealed class BalanceCommand
     {
         if (parsed.GetValue(json))
         {
-            surroundings.Out.Write(BalanceJson.Of(answer, text.Name));
+            Surroundings.Out.Write(BalanceJson.Of(answer, text.Name));
         }
         else if (answer.TriedCount > 0)
         {
@@ -119,12 +105,12 @@ internal sealed class BalanceCommand
             new BalanceSheet(
                 answer,
                 title is null ? text.Name : $"{title} ({text.Name})",
-                surroundings.Sheet(parsed.GetValue(ascii))
-            ).Print(surroundings.PlotColumns);
+                Surroundings.Sheet(parsed.GetValue(ascii))
+            ).Print(Surroundings.PlotColumns);
         }
         if (!answer.IsComplete)
         {
-            surroundings.Complain(
+            Surroundings.Complain(
                 $"stopped: {answer.TriedCount} designs are tried, and what is told is of these alone; nothing is saved"
             );
             return ExitCode.Interrupted;
@@ -136,34 +122,34 @@ internal sealed class BalanceCommand
     {
         if (answer.Recommended is not { } best)
         {
-            surroundings.Complain($"{target}: not written, for no design meets every target");
+            Surroundings.Complain($"{target}: not written, for no design meets every target");
             return ExitCode.Content;
         }
         var problem = AtomicFile.Write(
             target,
             balance.RecipeOf(best).Text,
-            surroundings,
+            Surroundings,
             parsed.GetValue(replace) ? IfThere.Replace : IfThere.Keep
         );
         if (problem is not null)
         {
-            return Problems.Tell([problem], surroundings);
+            return Problems.Tell([problem], Surroundings);
         }
         if (!parsed.GetValue(json))
         {
-            surroundings.Sheet(parsed.GetValue(ascii)).Row("Saved", target);
+            Surroundings.Sheet(parsed.GetValue(ascii)).Row("Saved", target);
         }
         return ExitCode.Done;
     }
 
     private bool CanWrite(string target, bool mayReplace, out int code)
     {
-        var problem = AtomicFile.Rehearse(target, surroundings, mayReplace ? IfThere.Replace : IfThere.Keep);
+        var problem = AtomicFile.Rehearse(target, Surroundings, mayReplace ? IfThere.Replace : IfThere.Keep);
         code = problem is null ? ExitCode.Done : ExitCode.FileAccess;
         if (problem is not null)
         {
             string hint = problem.Text == FileTexts.IsThere ? "; --replace writes over it" : "";
-            surroundings.Complain(problem + hint);
+            Surroundings.Complain(problem + hint);
         }
         return problem is null;
     }
@@ -179,8 +165,7 @@ internal sealed class BalanceCommand
             : null;
         if (wrong is not null)
         {
-            surroundings.Complain(wrong);
-            surroundings.Complain("Try 'glowmix balance --help'.");
+            code = Misunderstood(wrong);
             return false;
         }
         if (words.Length == 0)
@@ -190,7 +175,7 @@ internal sealed class BalanceCommand
         _ = NumberText.TryRead(words[0], out double number);
         if (number is < Balance.FewestSteps or > Balance.MostSteps || number != Math.Floor(number))
         {
-            surroundings.Complain($"--steps: {BalanceTexts.StepCount(number)}");
+            Surroundings.Complain($"--steps: {BalanceTexts.StepCount(number)}");
             code = ExitCode.Content;
             return false;
         }

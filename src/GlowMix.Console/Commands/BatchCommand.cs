@@ -9,10 +9,8 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix batch FILE --pieces N`: what to weigh, mix and pour, on one page.</summary>
-internal sealed class BatchCommand
+internal sealed class BatchCommand : FileCommand
 {
-    private const string Name = "batch";
-
     private readonly Option<string> pieces = new("--pieces")
     {
         HelpName = "N",
@@ -29,23 +27,18 @@ internal sealed class BatchCommand
         Description = "the masses for programs, nothing else",
     };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private BatchCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    public BatchCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
+            "batch",
+            "A page for the bench: what to weigh, mix and pour, with room for the real masses.",
+            "a recipe file (YAML)",
+            args,
+            surroundings,
+            runner
+        )
     {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(
-            Name,
-            "A page for the bench: what to weigh, mix and pour, with room for the real masses."
-        );
-        files = FileArguments.Create(Command, args, "a recipe file (YAML)");
-        Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[pieces, tiles, markdown, json, ascii])
-        {
-            Command.Add(option);
-        }
+        Add([pieces, tiles, markdown, json, ascii]);
         Command.Validators.Add(result =>
         {
             if (result.GetValue(json) && result.GetValue(markdown))
@@ -57,31 +50,19 @@ internal sealed class BatchCommand
                 result.AddError("--test-tiles are always three; leave out --pieces");
             }
         });
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new BatchCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
-        if (
-            PieceCount(parsed, out int code) is not int count
-            || OneRecipe.Read(parsed.GetValue(files) ?? [], Name, surroundings, out code) is not { } text
-        )
+        if (PieceCount(parsed, out int code) is not int count || RecipeOf(parsed, out code) is not { } text)
         {
             return code;
         }
-        var reading = runner
-            .PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings))
+        var reading = Runner
+            .PredictorFor(FolderMaterials.BesideFile(text.Name, Surroundings))
             .Check(RecipeDocument.Read(text));
-        code = Problems.Tell(reading.Problems, surroundings);
+        code = Problems.Tell(reading.Problems, Surroundings);
         if (reading.Piece is not { } piece)
         {
             return code;
@@ -94,7 +75,7 @@ internal sealed class BatchCommand
         }
         if (!piece.HasPigment)
         {
-            return Math.Max(code, Problems.Tell([NothingToVary(piece)], surroundings));
+            return Math.Max(code, Problems.Tell([NothingToVary(piece)], Surroundings));
         }
         var planned = TestTiles.Of(piece);
         Print(parsed, TilesPage.Of(planned), () => TilesJson.Of(planned));
@@ -106,15 +87,15 @@ internal sealed class BatchCommand
         bool plain = parsed.GetValue(ascii);
         if (parsed.GetValue(json))
         {
-            surroundings.Out.Write(asJson());
+            Surroundings.Out.Write(asJson());
         }
         else if (parsed.GetValue(markdown))
         {
-            surroundings.Out.Write(PageMarkdown.Of(page, surroundings.Style(plain).Ascii));
+            Surroundings.Out.Write(PageMarkdown.Of(page, Surroundings.Style(plain).Ascii));
         }
         else
         {
-            new PageText(surroundings.Sheet(plain)).Print(page);
+            new PageText(Surroundings.Sheet(plain)).Print(page);
         }
     }
 
@@ -127,15 +108,13 @@ internal sealed class BatchCommand
         }
         if (NumberWord.Read(pieces.Name, [word], out double[] numbers) is { } problem)
         {
-            surroundings.Complain(problem);
-            surroundings.Complain($"Try 'glowmix {Name} --help'.");
-            code = ExitCode.Usage;
+            code = Misunderstood(problem);
             return null;
         }
         var allowed = NumberRange.Between(1, BatchSheet.MostPieces);
         if (!allowed.Contains(numbers[0]) || !double.IsInteger(numbers[0]))
         {
-            surroundings.Complain(
+            Surroundings.Complain(
                 $"{pieces.Name} is {Digits.Plain(numbers[0])}; allowed: a whole number, {allowed}"
             );
             code = ExitCode.Content;

@@ -13,7 +13,7 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix compare A B…`, `compare FILE --change KEY=VALUE`, `compare FILE --since REV`: differences first.</summary>
-internal sealed class CompareCommand
+internal sealed class CompareCommand : FileCommand
 {
     private readonly Option<string[]> change = new("--change")
     {
@@ -41,23 +41,18 @@ internal sealed class CompareCommand
     };
     private readonly Option<bool> markdown = new("--markdown") { Description = "as Markdown, for a review" };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only, plots too" };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private CompareCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
-    {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(
+    public CompareCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
             "compare",
-            "Recipes side by side: whether the yardstick moved, targets, differences, figures with the band of their change, causes."
-        );
-        files = FileArguments.Create(Command, args, "recipe files (YAML); each is held against the first");
-        Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[change, since, quick, plot, json, markdown, ascii])
-        {
-            Command.Add(option);
-        }
+            "Recipes side by side: whether the yardstick moved, targets, differences, figures with the band of their change, causes.",
+            "recipe files (YAML); each is held against the first",
+            args,
+            surroundings,
+            runner
+        )
+    {
+        Add([change, since, quick, plot, json, markdown, ascii]);
         FileArguments.NeedsName(since, "a revision");
         Command.Validators.Add(result =>
         {
@@ -72,24 +67,15 @@ internal sealed class CompareCommand
                 );
             }
         });
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new CompareCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
         string[] changes = parsed.GetValue(change) ?? [];
         string? revision = parsed.GetValue(since);
         bool takesOne = changes.Length > 0 || revision is not null;
-        if (Recipes(parsed.GetValue(files) ?? [], takesOne, out int code) is not { } recipes)
+        if (Recipes(FilesOf(parsed), takesOne, out int code) is not { } recipes)
         {
             return code;
         }
@@ -112,11 +98,9 @@ internal sealed class CompareCommand
             int sign = told.IndexOf('=', StringComparison.Ordinal);
             if (sign <= 0)
             {
-                surroundings.Complain(
+                return Misunderstood(
                     $"--change: {ProblemTexts.Quote(told)} is not KEY=VALUE, such as loading_percent=25"
                 );
-                surroundings.Complain("Try 'glowmix compare --help'.");
-                return ExitCode.Usage;
             }
             if (changed.Recipe is null)
             {
@@ -125,7 +109,7 @@ internal sealed class CompareCommand
             }
             if (!changed.TryResolve(told[..sign].Trim(), out string path, out string problem))
             {
-                surroundings.Complain($"--change: {problem}");
+                Surroundings.Complain($"--change: {problem}");
                 return ExitCode.Content;
             }
             changed = changed.With(path, told[(sign + 1)..].Trim());
@@ -140,19 +124,19 @@ internal sealed class CompareCommand
     private int Since(FileText text, string name, ParseResult parsed)
     {
         string folder = Path.GetDirectoryName(text.Name) ?? "";
-        if (Revision.Find(folder, name, surroundings, out var problem) is not { } revision)
+        if (Revision.Find(folder, name, Surroundings, out var problem) is not { } revision)
         {
-            surroundings.Complain($"--since: {problem.Text}");
+            Surroundings.Complain($"--since: {problem.Text}");
             return problem.Code;
         }
         if (revision.Read(Path.GetFileName(text.Name)) is not { } was)
         {
             if (parsed.GetValue(json))
             {
-                surroundings.Out.Write(ComparisonJson.OfNew(text.Name, revision.Name));
+                Surroundings.Out.Write(ComparisonJson.OfNew(text.Name, revision.Name));
                 return ExitCode.Done;
             }
-            surroundings.Sheet(parsed.GetValue(ascii)).Line($"{text.Name}: new since {revision.Name}");
+            Surroundings.Sheet(parsed.GetValue(ascii)).Line($"{text.Name}: new since {revision.Name}");
             return ExitCode.Done;
         }
         var materials = new RevisionMaterials(revision);
@@ -180,9 +164,9 @@ internal sealed class CompareCommand
         var comparisons = new List<Comparison>();
         foreach (var (before, after) in pairs)
         {
-            surroundings.Stop.ThrowIfCancellationRequested();
+            Surroundings.Stop.ThrowIfCancellationRequested();
             var outcome = parsed.GetValue(quick) ? Comparer.Bounded(before, after) : Drawn(before, after);
-            code = Math.Max(code, Problems.Tell([.. outcome.Problems.Where(told.Add)], surroundings));
+            code = Math.Max(code, Problems.Tell([.. outcome.Problems.Where(told.Add)], Surroundings));
             if (outcome.Comparison is not { } comparison)
             {
                 // Told for the first pair, a broken recipe is an error of every pair.
@@ -197,14 +181,14 @@ internal sealed class CompareCommand
         }
         if (parsed.GetValue(json) && comparisons.Count > 0)
         {
-            surroundings.Out.Write(ComparisonJson.Of(comparisons));
+            Surroundings.Out.Write(ComparisonJson.Of(comparisons));
         }
         return code;
     }
 
     private ComparisonOutcome Drawn((RecipeDocument, Predictor) before, (RecipeDocument, Predictor) after)
     {
-        using var progress = new ProgressLine(surroundings, "draws of both");
+        using var progress = new ProgressLine(Surroundings, "draws of both");
         return Comparer.Drawn(
             before,
             after,
@@ -215,13 +199,13 @@ internal sealed class CompareCommand
                     progress.Show(done, 2 * Forecaster.UsualDraws);
                 }
             },
-            stop: surroundings.Stop
+            stop: Surroundings.Stop
         );
     }
 
     private void Print(Comparison comparison, string? note, ParseResult parsed, bool isFirst)
     {
-        var sheet = surroundings.Sheet(parsed.GetValue(ascii));
+        var sheet = Surroundings.Sheet(parsed.GetValue(ascii));
         var page = ComparisonPage.Of(comparison, note);
         if (!isFirst)
         {
@@ -230,7 +214,7 @@ internal sealed class CompareCommand
         bool isMarkdown = parsed.GetValue(markdown);
         if (isMarkdown)
         {
-            surroundings.Out.Write(PageMarkdown.Of(page, sheet.Style.Ascii));
+            Surroundings.Out.Write(PageMarkdown.Of(page, sheet.Style.Ascii));
         }
         else
         {
@@ -248,7 +232,7 @@ internal sealed class CompareCommand
             {
                 sheet.Line("```text");
             }
-            foreach (string line in drawing.Draw(surroundings.PlotColumns, sheet.Style.Ascii))
+            foreach (string line in drawing.Draw(Surroundings.PlotColumns, sheet.Style.Ascii))
             {
                 sheet.Line(line);
             }
@@ -260,7 +244,7 @@ internal sealed class CompareCommand
     }
 
     private (RecipeDocument Recipe, Predictor Predictor) SideOf(FileText text) =>
-        (RecipeDocument.Read(text), runner.PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings)));
+        (RecipeDocument.Read(text), Runner.PredictorFor(FolderMaterials.BesideFile(text.Name, Surroundings)));
 
     private List<FileText>? Recipes(string[] names, bool takesOne, out int code)
     {
@@ -269,21 +253,20 @@ internal sealed class CompareCommand
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (string name in names)
         {
-            var text = UserFile.Read(name, surroundings);
-            if (FileKind.BesideRecipes(text.Text) is { } kind)
+            var text = UserFile.Read(name, Surroundings);
+            if (IsNoRecipe(text))
             {
-                surroundings.Complain($"{name}: {kind}, no recipe; skipped");
                 continue;
             }
-            if (name.Length > 0 && !seen.Add(surroundings.FullPath(name)))
+            if (name.Length > 0 && !seen.Add(Surroundings.FullPath(name)))
             {
-                surroundings.Complain($"{name}: named twice; a recipe does not differ from itself");
+                Surroundings.Complain($"{name}: named twice; a recipe does not differ from itself");
                 code = ExitCode.Content;
                 return null;
             }
             if (text.Problem is { } unreadable)
             {
-                code = Math.Max(code, Problems.Tell([unreadable], surroundings));
+                code = Math.Max(code, Problems.Tell([unreadable], Surroundings));
             }
             recipes.Add(text);
         }
@@ -295,7 +278,7 @@ internal sealed class CompareCommand
         {
             return recipes;
         }
-        surroundings.Complain(
+        code = Misunderstood(
             (takesOne, recipes.Count) switch
             {
                 (true, 0) => "compare needs a recipe file",
@@ -305,8 +288,6 @@ internal sealed class CompareCommand
                     $"compare needs a second recipe to hold {recipes[0].Name} against, or --change or --since",
             }
         );
-        surroundings.Complain("Try 'glowmix compare --help'.");
-        code = ExitCode.Usage;
         return null;
     }
 }

@@ -12,10 +12,8 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix fit FILE`: from readings to a calibration that the recipe can take.</summary>
-internal sealed class FitCommand
+internal sealed class FitCommand : FileCommand
 {
-    private const string Name = "fit";
-
     private readonly Option<string> readings = new("--readings")
     {
         HelpName = "SET",
@@ -39,27 +37,19 @@ internal sealed class FitCommand
     };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
     private readonly MeterSwitches meter = new();
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private FitCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
-    {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(
-            Name,
-            "From your readings to a calibration, so that the next prediction is nearer and surer."
-        );
-        files = FileArguments.Create(Command, args, "a recipe file (YAML)");
-        Command.Add(files);
-        corrected.AcceptOnlyFromAmong("yes", "no");
-        foreach (
-            Option option in (ReadOnlySpan<Option>)
-                [readings, bare, potted, decay, corrected, .. meter.All, onlySay, json, ascii]
+    public FitCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
+            "fit",
+            "From your readings to a calibration, so that the next prediction is nearer and surer.",
+            "a recipe file (YAML)",
+            args,
+            surroundings,
+            runner
         )
-        {
-            Command.Add(option);
-        }
+    {
+        corrected.AcceptOnlyFromAmong("yes", "no");
+        Add([readings, bare, potted, decay, corrected, .. meter.All, onlySay, json, ascii]);
         FileArguments.NeedsName(readings, "a set of readings");
         foreach (var option in (ReadOnlySpan<Option<string>>)[bare, potted, decay])
         {
@@ -80,47 +70,38 @@ internal sealed class FitCommand
                 result.AddError("--potted says nothing without --bare, read by the same spectrometer");
             }
         });
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new FitCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
-        if (OneRecipe.Read(parsed.GetValue(files) ?? [], Name, surroundings, out int code) is not { } text)
+        if (RecipeOf(parsed, out int code) is not { } text)
         {
             return code;
         }
         var document = RecipeDocument.Read(text);
         if (document.Recipe is not { } recipe)
         {
-            return Problems.Tell(document.Problems, surroundings);
+            return Problems.Tell(document.Problems, Surroundings);
         }
         if (SetOf(parsed, text.Name, recipe, out string folder, out code) is not { } set)
         {
             return code;
         }
         bool isWritten = !parsed.GetValue(onlySay);
-        var target = new CalibrationTarget(text.Name, surroundings);
+        var target = new CalibrationTarget(text.Name, Surroundings);
         if (isWritten && target.WrongWith() is { } wrong)
         {
-            return Problems.Tell([wrong], surroundings);
+            return Problems.Tell([wrong], Surroundings);
         }
-        var predictor = runner.PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings));
+        var predictor = Runner.PredictorFor(FolderMaterials.BesideFile(text.Name, Surroundings));
         var assembled = SetAssembly.Of(
             document,
             set,
             predictor,
-            path => UserFile.ReadBytes(Path.Combine(folder, path), ReadingFile.LongestBytes, surroundings)
+            path => UserFile.ReadBytes(Path.Combine(folder, path), ReadingFile.LongestBytes, Surroundings)
         );
-        code = Problems.Tell(assembled.Problems, surroundings);
+        code = Problems.Tell(assembled.Problems, Surroundings);
         if (assembled.Readings is not { } fitted)
         {
             return code;
@@ -128,16 +109,16 @@ internal sealed class FitCommand
         var (result, refusal) = new Fitter(predictor).Fit(fitted);
         if (result is null)
         {
-            return Problems.Tell([new(text.Name, null, refusal!)], surroundings);
+            return Problems.Tell([new(text.Name, null, refusal!)], Surroundings);
         }
-        surroundings.Stop.ThrowIfCancellationRequested();
+        Surroundings.Stop.ThrowIfCancellationRequested();
         bool tellsNothing = result.Numbers.IsEmpty && result.Shares.IsEmpty;
         if (isWritten && !tellsNothing)
         {
             var calibration = result.ToCalibration(
                 target.FileName,
                 Path.GetFileName(text.Name),
-                surroundings.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+                Surroundings.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
                 [
                     .. assembled.Hashes.Select(h =>
                         h with
@@ -149,17 +130,17 @@ internal sealed class FitCommand
             );
             if (target.Write(CalibrationText.Of(calibration)) is { } unwritten)
             {
-                return Math.Max(code, Problems.Tell([unwritten], surroundings));
+                return Math.Max(code, Problems.Tell([unwritten], Surroundings));
             }
         }
         string? written = isWritten && !tellsNothing ? target.Name : null;
         if (parsed.GetValue(json))
         {
-            surroundings.Out.Write(FitJson.Of(result, text.Name, written));
+            Surroundings.Out.Write(FitJson.Of(result, text.Name, written));
         }
         else
         {
-            new FitSheet(result, assembled.Hashes.Length, surroundings.Sheet(parsed.GetValue(ascii))).Print(
+            new FitSheet(result, assembled.Hashes.Length, Surroundings.Sheet(parsed.GetValue(ascii))).Print(
                 text.Name,
                 written,
                 isTaken: recipe.CalibrationPath == target.FileName
@@ -182,7 +163,7 @@ internal sealed class FitCommand
         var options = meter.Of(ReadingOptions.Found, parsed, out string? other);
         if ((wrong ?? other) is { } complaint)
         {
-            surroundings.Complain(complaint);
+            Surroundings.Complain(complaint);
             code = isNotAllowed ? ExitCode.Content : ExitCode.Usage;
             return null;
         }
@@ -216,8 +197,8 @@ internal sealed class FitCommand
         if (parsed.GetValue(readings) is not null || IsThere(path))
         {
             folder = Path.GetDirectoryName(path) ?? "";
-            var (set, problems) = ReadingsSetFile.Read(UserFile.Read(path, surroundings));
-            code = Problems.Tell(problems, surroundings);
+            var (set, problems) = ReadingsSetFile.Read(UserFile.Read(path, Surroundings));
+            code = Problems.Tell(problems, Surroundings);
             return set is null ? null : set with { IsCorrected = isCorrected ?? set.IsCorrected };
         }
         folder = besides;
@@ -229,10 +210,9 @@ internal sealed class FitCommand
         {
             return Set(recipeName, tiles);
         }
-        surroundings.Complain(
+        code = Misunderstood(
             $"fit needs readings: --bare and --potted, --decay, --readings, or {TileFiles.SetOf(name)} beside the recipe"
         );
-        surroundings.Complain($"Try 'glowmix {Name} --help'.");
         return null;
 
         SetReading AsTheMeterSaw(SetReading reading) =>
@@ -254,7 +234,7 @@ internal sealed class FitCommand
             };
     }
 
-    private bool IsThere(string path) => System.IO.File.Exists(surroundings.FullPath(path));
+    private bool IsThere(string path) => System.IO.File.Exists(Surroundings.FullPath(path));
 
     private static Option<string> File(string name, string description) =>
         new(name) { HelpName = "FILE", Description = description };

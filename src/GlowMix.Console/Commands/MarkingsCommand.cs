@@ -9,9 +9,8 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix markings FILE`: the predicted glow beside published criteria, and local codes first.</summary>
-internal sealed class MarkingsCommand
+internal sealed class MarkingsCommand : FileCommand
 {
-    private const string Name = "markings";
     private const string PathEnding = ".yaml";
 
     private readonly Option<string[]> criterion = new("--criterion")
@@ -34,23 +33,18 @@ internal sealed class MarkingsCommand
         Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
     };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private MarkingsCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    public MarkingsCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
+            "markings",
+            "The predicted glow beside published criteria for markings, each under its own charge. An estimate is no test.",
+            "a recipe file (YAML)",
+            args,
+            surroundings,
+            runner
+        )
     {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(
-            Name,
-            "The predicted glow beside published criteria for markings, each under its own charge. An estimate is no test."
-        );
-        files = FileArguments.Create(Command, args, "a recipe file (YAML)");
-        Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[criterion, all, json, quick, ascii])
-        {
-            Command.Add(option);
-        }
+        Add([criterion, all, json, quick, ascii]);
         Command.Validators.Add(result =>
         {
             if (result.GetValue(all) && result.GetValue(criterion) is { Length: > 0 })
@@ -58,27 +52,18 @@ internal sealed class MarkingsCommand
                 result.AddError("--all shows every criterion; leave out --criterion");
             }
         });
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new MarkingsCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
-        if (OneRecipe.Read(parsed.GetValue(files) ?? [], Name, surroundings, out int code) is not { } text)
+        if (RecipeOf(parsed, out int code) is not { } text)
         {
             return code;
         }
-        var predictor = runner.PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings));
+        var predictor = Runner.PredictorFor(FolderMaterials.BesideFile(text.Name, Surroundings));
         var reading = predictor.Check(RecipeDocument.Read(text));
-        code = Problems.Tell(reading.Problems, surroundings);
+        code = Problems.Tell(reading.Problems, Surroundings);
         if (reading.Piece is not { } piece)
         {
             return code;
@@ -99,9 +84,9 @@ internal sealed class MarkingsCommand
             predictor,
             criteria,
             parsed.GetValue(quick) ? 0 : Forecaster.UsualDraws,
-            surroundings.Stop
+            Surroundings.Stop
         );
-        code = Math.Max(code, Problems.Tell(guidance.Problems, surroundings));
+        code = Math.Max(code, Problems.Tell(guidance.Problems, Surroundings));
         Print(guidance, parsed, isTable, shelf);
         return code;
     }
@@ -110,10 +95,10 @@ internal sealed class MarkingsCommand
     {
         if (parsed.GetValue(json))
         {
-            surroundings.Out.Write(MarkingJson.Of(guidance));
+            Surroundings.Out.Write(MarkingJson.Of(guidance));
             return;
         }
-        new PageText(surroundings.Sheet(parsed.GetValue(ascii))).Print(
+        new PageText(Surroundings.Sheet(parsed.GetValue(ascii))).Print(
             isTable
                 ? MarkingPage.AsTable(guidance)
                 : MarkingPage.InFull(guidance, shelf.Names(MaterialKind.Criterion))
@@ -123,7 +108,7 @@ internal sealed class MarkingsCommand
     // Paths on the command line start from the current folder, as all of them do; names from beside the recipe.
     private Loaded<Criterion> Find(string name, Shelf shelf) =>
         name.EndsWith(PathEnding, StringComparison.Ordinal)
-            ? new Shelf(new FolderMaterials("", surroundings)).Criterion(name)
+            ? new Shelf(new FolderMaterials("", Surroundings)).Criterion(name)
             : shelf.Criterion(name);
 
     private List<Criterion> Taken(IEnumerable<Loaded<Criterion>> loaded, ref int code)
@@ -133,10 +118,10 @@ internal sealed class MarkingsCommand
         {
             if (each.NotFound is { } reason)
             {
-                surroundings.Complain($"{criterion.Name}: {reason}");
+                Surroundings.Complain($"{criterion.Name}: {reason}");
                 code = Math.Max(code, ExitCode.Content);
             }
-            code = Math.Max(code, Problems.Tell(each.Problems, surroundings));
+            code = Math.Max(code, Problems.Tell(each.Problems, Surroundings));
             if (each.Material is { } material)
             {
                 taken.Add(material);

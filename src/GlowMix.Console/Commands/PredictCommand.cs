@@ -9,7 +9,7 @@ using GlowMix.Predictions;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix predict FILE…`: what a recipe becomes.</summary>
-internal sealed class PredictCommand
+internal sealed class PredictCommand : FileCommand
 {
     private readonly Option<bool> full = new("--full")
     {
@@ -50,26 +50,18 @@ internal sealed class PredictCommand
     {
         Description = "again at each save of the recipe or of a material of yours; Ctrl-C ends it",
     };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private PredictCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
-    {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(
+    public PredictCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
             "predict",
-            "What a recipe becomes: its white while lit, its glow in the dark, its masses."
-        );
-        files = FileArguments.Create(Command, args, "recipe files (YAML)");
-        Command.Add(files);
-        foreach (
-            Option option in (ReadOnlySpan<Option>)
-                [full, plot, csv, write, json, targets, quick, causes, watch, ascii]
+            "What a recipe becomes: its white while lit, its glow in the dark, its masses.",
+            "recipe files (YAML)",
+            args,
+            surroundings,
+            runner
         )
-        {
-            Command.Add(option);
-        }
+    {
+        Add([full, plot, csv, write, json, targets, quick, causes, watch, ascii]);
         FileArguments.NeedsName(csv, "a folder");
         Command.Validators.Add(result =>
         {
@@ -93,28 +85,19 @@ internal sealed class PredictCommand
                 );
             }
         });
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new PredictCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
-        string[] names = parsed.GetValue(files) ?? [];
+        string[] names = FilesOf(parsed);
         if (names.Length == 0)
         {
             return NoFile();
         }
         if (parsed.GetValue(causes))
         {
-            return new CauseRun(surroundings, runner).Run(
+            return new CauseRun(Surroundings, Runner).Run(
                 names,
                 parsed.GetValue(json),
                 parsed.GetValue(ascii)
@@ -123,13 +106,13 @@ internal sealed class PredictCommand
         string? folder = parsed.GetValue(csv);
         if (folder is not null && TwoOfOneName(names) is { } name)
         {
-            surroundings.Complain(
+            Surroundings.Complain(
                 $"two recipes are called {ProblemTexts.Quote(name)}, and the tables of one would replace those of the other; predict them one by one"
             );
             return ExitCode.Content;
         }
         return parsed.GetValue(watch)
-            ? new WatchLoop(surroundings, runner).Run(names, () => Once(names, folder, parsed))
+            ? new WatchLoop(Surroundings, Runner).Run(names, () => Once(names, folder, parsed))
             : Once(names, folder, parsed);
     }
 
@@ -140,11 +123,10 @@ internal sealed class PredictCommand
         var predictions = new List<Prediction>();
         foreach (string file in names)
         {
-            surroundings.Stop.ThrowIfCancellationRequested();
-            var text = UserFile.Read(file, surroundings);
-            if (FileKind.BesideRecipes(text.Text) is { } kind)
+            Surroundings.Stop.ThrowIfCancellationRequested();
+            var text = UserFile.Read(file, Surroundings);
+            if (IsNoRecipe(text))
             {
-                surroundings.Complain($"{file}: {kind}, no recipe; skipped");
                 skipped++;
                 continue;
             }
@@ -160,7 +142,7 @@ internal sealed class PredictCommand
                 Print(prediction, parsed, isFirst: predictions.Count == 0);
                 if (folder is not null && isWritten)
                 {
-                    surroundings
+                    Surroundings
                         .Sheet(parsed.GetValue(ascii))
                         .Row("Tables", TableNames(folder, prefix, prediction));
                 }
@@ -169,18 +151,18 @@ internal sealed class PredictCommand
             {
                 code = Math.Max(code, Keep(text, prediction, parsed));
             }
-            surroundings.Out.Flush();
+            Surroundings.Out.Flush();
             predictions.Add(prediction);
         }
         if (parsed.GetValue(json) && (names.Length > 1 || predictions.Count == 1))
         {
-            surroundings.Out.Write(
+            Surroundings.Out.Write(
                 names.Length > 1 ? PredictionJson.Array(predictions) : PredictionJson.Object(predictions[0])
             );
         }
         if (skipped == names.Length)
         {
-            surroundings.Complain("no recipe is among these files");
+            Surroundings.Complain("no recipe is among these files");
             code = ExitCode.Content;
         }
         bool isMissed = predictions.Exists(p => p.Targets.Any(t => t.State == TargetState.Missed));
@@ -189,30 +171,30 @@ internal sealed class PredictCommand
 
     private int NoFile()
     {
-        var nearby = RecipesNearby.Find(surroundings);
-        surroundings.Complain(
+        var nearby = RecipesNearby.Find(Surroundings);
+        Surroundings.Complain(
             nearby.Count == 0
                 ? "predict needs a recipe file; there is none in this folder or in its folder 'recipes'"
                 : "predict needs a recipe file; there are here:"
         );
         foreach (string recipe in nearby)
         {
-            surroundings.Complain("  " + recipe);
+            Surroundings.Complain("  " + recipe);
         }
-        surroundings.Complain("Try 'glowmix predict --help'.");
+        Surroundings.Complain("Try 'glowmix predict --help'.");
         return ExitCode.Usage;
     }
 
     private int Keep(FileText text, Prediction prediction, ParseResult parsed)
     {
-        var figures = new FiguresFile(text.Name, surroundings, runner);
+        var figures = new FiguresFile(text.Name, Surroundings, Runner);
         if (figures.Write(text, prediction, out bool isNew) is { } problem)
         {
-            return Problems.Tell([problem], surroundings);
+            return Problems.Tell([problem], Surroundings);
         }
         if (!parsed.GetValue(json))
         {
-            surroundings
+            Surroundings
                 .Sheet(parsed.GetValue(ascii))
                 .Row("Figures", isNew ? figures.Name : $"{figures.Name}, as they were");
         }
@@ -222,25 +204,25 @@ internal sealed class PredictCommand
     private Prediction? Predict(FileText text, bool isQuick, ref int code)
     {
         RecipeOutcome outcome;
-        using (var line = new LikelyLine(surroundings))
+        using (var line = new LikelyLine(Surroundings))
         {
             outcome = text.Problem is { } unreadable
                 ? new RecipeOutcome(null, [unreadable])
-                : runner.Predict(
+                : Runner.Predict(
                     text,
-                    FolderMaterials.BesideFile(text.Name, surroundings),
+                    FolderMaterials.BesideFile(text.Name, Surroundings),
                     isQuick ? null : line,
-                    surroundings.Stop
+                    Surroundings.Stop
                 );
         }
-        code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
+        code = Math.Max(code, Problems.Tell(outcome.Problems, Surroundings));
         return outcome.Prediction;
     }
 
     private void Print(Prediction prediction, ParseResult parsed, bool isFirst)
     {
         bool plain = parsed.GetValue(ascii);
-        var sheet = surroundings.Sheet(plain);
+        var sheet = Surroundings.Sheet(plain);
         if (!isFirst)
         {
             sheet.Blank();
@@ -264,7 +246,7 @@ internal sealed class PredictCommand
                 sheet.Paragraph("Dark: nothing to draw, it is never bright enough to be seen.");
                 return;
             }
-            foreach (string line in drawing.Draw(surroundings.PlotColumns, sheet.Style.Ascii))
+            foreach (string line in drawing.Draw(Surroundings.PlotColumns, sheet.Style.Ascii))
             {
                 sheet.Line(line);
             }
@@ -278,11 +260,11 @@ internal sealed class PredictCommand
         {
             tables.Add((prefix + name, content));
         }
-        if (AtomicFile.WriteAll(folder, tables, surroundings) is not { } problem)
+        if (AtomicFile.WriteAll(folder, tables, Surroundings) is not { } problem)
         {
             return true;
         }
-        code = Math.Max(code, Problems.Tell([problem], surroundings));
+        code = Math.Max(code, Problems.Tell([problem], Surroundings));
         return false;
     }
 

@@ -7,10 +7,8 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix reading FILE…`: what a spectrometer's or a light meter's file says.</summary>
-internal sealed class ReadingCommand
+internal sealed class ReadingCommand : FileCommand
 {
-    private const string Name = "reading";
-
     private readonly Option<string> against = new("--against")
     {
         HelpName = "FILE",
@@ -42,26 +40,19 @@ internal sealed class ReadingCommand
     private readonly FileSwitches fileSwitches = new();
     private readonly StepSwitches stepSwitches;
     private readonly MeterSwitches meterSwitches = new();
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private ReadingCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
-    {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        stepSwitches = new(surroundings, runner);
-        Command = new(
-            Name,
-            "What a spectrometer's or light meter's text file says: colour, shift, decay. How the file is written is found by itself and told."
-        );
-        files = FileArguments.Create(
-            Command,
+    public ReadingCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
+            "reading",
+            "What a spectrometer's or light meter's text file says: colour, shift, decay. How the file is written is found by itself and told.",
+            "text files of spectra (light over wavelength) or decays (light over time)",
             args,
-            "text files of spectra (light over wavelength) or decays (light over time)"
-        );
-        Command.Add(files);
-        IEnumerable<Option> options =
-        [
+            surroundings,
+            runner
+        )
+    {
+        stepSwitches = new(surroundings, runner);
+        Add([
             against,
             equalExposure,
             scaledAt,
@@ -72,11 +63,7 @@ internal sealed class ReadingCommand
             plot,
             json,
             ascii,
-        ];
-        foreach (Option option in options)
-        {
-            Command.Add(option);
-        }
+        ]);
         FileArguments.NeedsName(against, "a file");
         FileArguments.NeedsName(of, "a recipe file");
         Command.Validators.Add(result =>
@@ -90,21 +77,12 @@ internal sealed class ReadingCommand
                 result.AddError("--equal-exposure and --scaled-at exclude each other");
             }
         });
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new ReadingCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
-        string[] names = parsed.GetValue(files) ?? [];
+        string[] names = FilesOf(parsed);
         if (names.Length == 0)
         {
             return Misunderstood("reading needs a file: text of a spectrometer or a light meter");
@@ -126,7 +104,7 @@ internal sealed class ReadingCommand
             {
                 return Misunderstood(wrong);
             }
-            surroundings.Complain(wrong);
+            Surroundings.Complain(wrong);
             return ExitCode.Content;
         }
         int code = ExitCode.Done;
@@ -134,7 +112,7 @@ internal sealed class ReadingCommand
         {
             return code;
         }
-        var answering = new ReadingAnswering(steps, surroundings)
+        var answering = new ReadingAnswering(steps, Surroundings)
         {
             IsEqualExposure = parsed.GetValue(equalExposure),
             ScaleNm = scaleNm,
@@ -162,7 +140,7 @@ internal sealed class ReadingCommand
         var answers = new List<ReadingAnswer>();
         foreach (string file in names)
         {
-            surroundings.Stop.ThrowIfCancellationRequested();
+            Surroundings.Stop.ThrowIfCancellationRequested();
             if (steps.Read(file, options, ref code) is not { } outcome)
             {
                 continue;
@@ -175,13 +153,13 @@ internal sealed class ReadingCommand
             if (!parsed.GetValue(json))
             {
                 Print(answer, parsed, isFirst: answers.Count == 0);
-                surroundings.Out.Flush();
+                Surroundings.Out.Flush();
             }
             answers.Add(answer);
         }
         if (parsed.GetValue(json) && (names.Length > 1 || answers.Count == 1))
         {
-            surroundings.Out.Write(
+            Surroundings.Out.Write(
                 names.Length > 1 ? ReadingJson.Array(answers) : ReadingJson.Object(answers[0])
             );
         }
@@ -191,26 +169,26 @@ internal sealed class ReadingCommand
     // Null when the user has been told why there is no prediction.
     private PredictedPiece? Predicted(string recipe, ref int code)
     {
-        var text = UserFile.Read(recipe, surroundings);
+        var text = UserFile.Read(recipe, Surroundings);
         if (text.Problem is { } unreadable)
         {
-            code = Problems.Tell([unreadable], surroundings);
+            code = Problems.Tell([unreadable], Surroundings);
             return null;
         }
-        var folder = FolderMaterials.BesideFile(recipe, surroundings);
-        var predictor = runner.PredictorFor(folder);
+        var folder = FolderMaterials.BesideFile(recipe, Surroundings);
+        var predictor = Runner.PredictorFor(folder);
         var (piece, problems) = predictor.Check(RecipeDocument.Read(text));
-        code = Math.Max(code, Problems.Tell(problems, surroundings));
+        code = Math.Max(code, Problems.Tell(problems, Surroundings));
         return
             piece is not null
-            && runner.Predict(text, folder, draws: null, surroundings.Stop).Prediction is { } prediction
+            && Runner.Predict(text, folder, draws: null, Surroundings.Stop).Prediction is { } prediction
             ? new(prediction, piece, predictor)
             : null;
     }
 
     private void Print(ReadingAnswer answer, ParseResult parsed, bool isFirst)
     {
-        var sheet = surroundings.Sheet(parsed.GetValue(ascii));
+        var sheet = Surroundings.Sheet(parsed.GetValue(ascii));
         if (!isFirst)
         {
             sheet.Blank();
@@ -231,17 +209,10 @@ internal sealed class ReadingCommand
         foreach (Plot drawing in ReadingPlots.Of(answer))
         {
             sheet.Blank();
-            foreach (string line in drawing.Draw(surroundings.PlotColumns, sheet.Style.Ascii))
+            foreach (string line in drawing.Draw(Surroundings.PlotColumns, sheet.Style.Ascii))
             {
                 sheet.Line(line);
             }
         }
-    }
-
-    private int Misunderstood(string text)
-    {
-        surroundings.Complain(text);
-        surroundings.Complain($"Try 'glowmix {Name} --help'.");
-        return ExitCode.Usage;
     }
 }

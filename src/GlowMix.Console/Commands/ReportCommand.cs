@@ -11,10 +11,8 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix report FILE… -o page.html`: one page to print or to send.</summary>
-internal sealed class ReportCommand
+internal sealed class ReportCommand : FileCommand
 {
-    private const string Name = "report";
-
     private static readonly string[] endings = [".html", ".htm"];
 
     private readonly Option<string> output = new("--output", "-o")
@@ -31,56 +29,48 @@ internal sealed class ReportCommand
     {
         Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
     };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private ReportCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    public ReportCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
+            "report",
+            "One page to print or to send, with pictures; several recipes side by side.",
+            "recipe files (YAML)",
+            args,
+            surroundings,
+            runner
+        )
     {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(Name, "One page to print or to send, with pictures; several recipes side by side.");
-        files = FileArguments.Create(Command, args, "recipe files (YAML)");
-        Command.Add(files);
-        Command.Add(output);
-        Command.Add(isShort);
-        Command.Add(quick);
+        Add(output, isShort, quick);
         FileArguments.NeedsName(output, "a page");
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new ReportCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
-        string[] names = parsed.GetValue(files) ?? [];
+        string[] names = FilesOf(parsed);
         if (names.Length == 0 || parsed.GetValue(output) is not { } page)
         {
-            return Missing(names.Length == 0 ? "a recipe file" : "a page to write, such as -o page.html");
+            return Misunderstood(
+                $"report needs {(names.Length == 0 ? "a recipe file" : "a page to write, such as -o page.html")}"
+            );
         }
         // A slip must not write the page over a recipe.
         if (!endings.Any(ending => page.EndsWith(ending, StringComparison.OrdinalIgnoreCase)))
         {
-            surroundings.Complain(
+            Surroundings.Complain(
                 $"{output.Name} is {ProblemTexts.Quote(page)}; allowed: a name that ends with {endings[0]}"
             );
             return ExitCode.Content;
         }
-        if (AtomicFile.Rehearse(page, surroundings) is { } kept)
+        if (AtomicFile.Rehearse(page, Surroundings) is { } kept)
         {
-            return Problems.Tell([kept], surroundings);
+            return Problems.Tell([kept], Surroundings);
         }
         int code = ExitCode.Done;
         var reports = new List<RecipeReport>();
         foreach (string name in names)
         {
-            surroundings.Stop.ThrowIfCancellationRequested();
+            Surroundings.Stop.ThrowIfCancellationRequested();
             if (ReportOf(name, parsed.GetValue(quick), ref code) is { } report)
             {
                 reports.Add(report);
@@ -91,38 +81,30 @@ internal sealed class ReportCommand
             return Math.Max(code, ExitCode.Content);
         }
         string text = ReportPage.Of(reports, parsed.GetValue(isShort));
-        if (AtomicFile.Write(page, text, surroundings) is { } problem)
+        if (AtomicFile.Write(page, text, Surroundings) is { } problem)
         {
-            return Problems.Tell([problem], surroundings);
+            return Problems.Tell([problem], Surroundings);
         }
-        surroundings.Sheet().Row("Page", page);
+        Surroundings.Sheet().Row("Page", page);
         return code;
-    }
-
-    private int Missing(string what)
-    {
-        surroundings.Complain($"{Name} needs {what}");
-        surroundings.Complain($"Try 'glowmix {Name} --help'.");
-        return ExitCode.Usage;
     }
 
     private RecipeReport? ReportOf(string name, bool isQuick, ref int code)
     {
-        var text = UserFile.Read(name, surroundings);
+        var text = UserFile.Read(name, Surroundings);
         if (text.Problem is { } unreadable)
         {
-            code = Math.Max(code, Problems.Tell([unreadable], surroundings));
+            code = Math.Max(code, Problems.Tell([unreadable], Surroundings));
             return null;
         }
-        if (FileKind.BesideRecipes(text.Text) is { } kind)
+        if (IsNoRecipe(text))
         {
-            surroundings.Complain($"{name}: {kind}, no recipe; skipped");
             return null;
         }
-        var folder = FolderMaterials.BesideFile(name, surroundings);
-        var outcome = runner.Predict(text, folder, isQuick ? null : new UnwatchedDraws(), surroundings.Stop);
-        code = Math.Max(code, Problems.Tell(outcome.Problems, surroundings));
-        var predictor = runner.PredictorFor(folder);
+        var folder = FolderMaterials.BesideFile(name, Surroundings);
+        var outcome = Runner.Predict(text, folder, isQuick ? null : new UnwatchedDraws(), Surroundings.Stop);
+        code = Math.Max(code, Problems.Tell(outcome.Problems, Surroundings));
+        var predictor = Runner.PredictorFor(folder);
         var document = RecipeDocument.Read(text);
         if (outcome.Prediction is not { } prediction || predictor.Check(document).Piece is not { } piece)
         {
@@ -137,9 +119,9 @@ internal sealed class ReportCommand
             predictor,
             criteria,
             isQuick ? 0 : Forecaster.UsualDraws,
-            surroundings.Stop
+            Surroundings.Stop
         );
-        code = Math.Max(code, Problems.Tell(markings.Problems, surroundings));
+        code = Math.Max(code, Problems.Tell(markings.Problems, Surroundings));
         return new(
             piece,
             prediction,

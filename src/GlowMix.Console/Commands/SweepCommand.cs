@@ -10,7 +10,7 @@ using GlowMix.Recipes;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix sweep FILE --vary KEY --from A --to B`: a recipe along one or two of its numbers.</summary>
-internal sealed class SweepCommand
+internal sealed class SweepCommand : FileCommand
 {
     private const double UsualCount = 11;
     private const int PlotRows = 10;
@@ -57,59 +57,48 @@ internal sealed class SweepCommand
         Description = "the figures for programs, nothing else",
     };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only, plots too" };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private SweepCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    public SweepCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
+            "sweep",
+            "A recipe predicted along one or two of its numbers: a table and plots.",
+            "a recipe file (YAML)",
+            args,
+            surroundings,
+            runner
+        )
     {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new("sweep", "A recipe predicted along one or two of its numbers: a table and plots.");
-        files = FileArguments.Create(Command, args, "a recipe file (YAML)");
-        Command.Add(files);
-        foreach (Option option in (ReadOnlySpan<Option>)[vary, from, to, steps, figure, csv, json, ascii])
-        {
-            Command.Add(option);
-        }
+        Add([vary, from, to, steps, figure, csv, json, ascii]);
         FileArguments.NeedsName(csv, "a file");
-        Command.SetAction(Run);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new SweepCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
         if (
             AxesOf(parsed, out int code) is not { } axes
             || FiguresOf(parsed, out code) is not { } figures
-            || OneRecipe.Read(parsed.GetValue(files) ?? [], "sweep", surroundings, out code) is not { } text
+            || RecipeOf(parsed, out code) is not { } text
         )
         {
             return code;
         }
         var reading = Sweep.Prepare(
-            runner.PredictorFor(FolderMaterials.BesideFile(text.Name, surroundings)),
+            Runner.PredictorFor(FolderMaterials.BesideFile(text.Name, Surroundings)),
             RecipeDocument.Read(text),
             axes,
-            surroundings.Stop
+            Surroundings.Stop
         );
-        code = Problems.Tell(reading.Problems, surroundings);
+        code = Problems.Tell(reading.Problems, Surroundings);
         if (reading.Sweep is not { } sweep)
         {
             return code;
         }
         SweepTable table;
-        using (var progress = new ProgressLine(surroundings, "predictions"))
+        using (var progress = new ProgressLine(Surroundings, "predictions"))
         {
             int total = sweep.PointCount;
-            table = sweep.Run(figures, done => progress.Show(done, total), surroundings.Stop);
+            table = sweep.Run(figures, done => progress.Show(done, total), Surroundings.Stop);
         }
         return Math.Max(code, Tell(table, text.Name, total: sweep.PointCount, parsed));
     }
@@ -121,19 +110,19 @@ internal sealed class SweepCommand
         bool isWritten = file is not null && table.Points.Length > 0 && Write(file, table, ref code);
         if (parsed.GetValue(json))
         {
-            surroundings.Out.Write(SweepJson.Of(table, recipe));
+            Surroundings.Out.Write(SweepJson.Of(table, recipe));
         }
         else if (table.Points.Length > 0)
         {
             Print(table, recipe, parsed.GetValue(ascii));
             if (isWritten)
             {
-                surroundings.Sheet(parsed.GetValue(ascii)).Row("Table", file!);
+                Surroundings.Sheet(parsed.GetValue(ascii)).Row("Table", file!);
             }
         }
         if (!table.IsComplete)
         {
-            surroundings.Complain(
+            Surroundings.Complain(
                 $"stopped: {table.Points.Length} of {total} predictions are done, and told above"
                     + (isWritten ? $" and in {file}" : "")
             );
@@ -144,8 +133,8 @@ internal sealed class SweepCommand
 
     private void Print(SweepTable table, string recipe, bool plain)
     {
-        var sheet = surroundings.Sheet(plain);
-        new SweepSheet(table, recipe, sheet).Print(surroundings.PlotColumns);
+        var sheet = Surroundings.Sheet(plain);
+        new SweepSheet(table, recipe, sheet).Print(Surroundings.PlotColumns);
         int drawn = 0;
         foreach (int f in PlotOrder(table))
         {
@@ -153,7 +142,7 @@ internal sealed class SweepCommand
             {
                 sheet.Blank();
                 foreach (
-                    string line in plot.Draw(surroundings.Style(plain).Columns, PlotRows, sheet.Style.Ascii)
+                    string line in plot.Draw(Surroundings.Style(plain).Columns, PlotRows, sheet.Style.Ascii)
                 )
                 {
                     sheet.Line(line);
@@ -174,12 +163,12 @@ internal sealed class SweepCommand
 
     private bool Write(string file, SweepTable table, ref int code)
     {
-        var problem = AtomicFile.Write(file, SweepCsv.Of(table), surroundings);
+        var problem = AtomicFile.Write(file, SweepCsv.Of(table), Surroundings);
         if (problem is null)
         {
             return true;
         }
-        code = Math.Max(code, Problems.Tell([problem], surroundings));
+        code = Math.Max(code, Problems.Tell([problem], Surroundings));
         return false;
     }
 
@@ -200,9 +189,7 @@ internal sealed class SweepCommand
             : null;
         if (wrong is not null)
         {
-            surroundings.Complain(wrong);
-            surroundings.Complain("Try 'glowmix sweep --help'.");
-            code = ExitCode.Usage;
+            code = Misunderstood(wrong);
             return null;
         }
         code = ExitCode.Content;
@@ -212,7 +199,7 @@ internal sealed class SweepCommand
             double count = counts.Length > 0 ? counts[i] : UsualCount;
             if (SweepAxis.ProblemOf(first[i], last[i], count) is { } problem)
             {
-                surroundings.Complain($"{keys[i]}: {problem}");
+                Surroundings.Complain($"{keys[i]}: {problem}");
                 return null;
             }
             axes.Add(SweepAxis.Evenly(keys[i], first[i], last[i], (int)count));
@@ -230,7 +217,7 @@ internal sealed class SweepCommand
             var (found, problem) = Sweep.FigureOf(name);
             if (found is null)
             {
-                surroundings.Complain($"--figure: {problem}");
+                Surroundings.Complain($"--figure: {problem}");
                 return null;
             }
             if (!figures.Contains(found))

@@ -6,72 +6,58 @@ using GlowMix.Documents;
 namespace GlowMix.Console.Commands;
 
 /// <summary>`glowmix tune FILE`: the text UI.</summary>
-internal sealed class TuneCommand
+internal sealed class TuneCommand : FileCommand
 {
-    private const string Name = "tune";
-
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
     private readonly Option<bool> plain = new("--plain")
     {
         Description =
             "no screen: one command a line, answered in lines; for screen readers, works through a pipe, too",
     };
-    private readonly Argument<string[]> files;
-    private readonly Surroundings surroundings;
-    private readonly IRecipeRunner runner;
 
-    private TuneCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+    public TuneCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
+        : base(
+            "tune",
+            "Turn the recipe's numbers and see the piece change, lit and dark, on a terminal of 80 by 24 or more.",
+            "a recipe file (YAML)",
+            args,
+            surroundings,
+            runner
+        )
     {
-        (this.surroundings, this.runner) = (surroundings, runner);
-        Command = new(
-            Name,
-            "Turn the recipe's numbers and see the piece change, lit and dark, on a terminal of 80 by 24 or more."
-        );
-        files = FileArguments.Create(Command, args, "a recipe file (YAML)");
-        Command.Add(files);
-        Command.Add(plain);
-        Command.Add(ascii);
-        Command.SetAction(Run);
+        Add(plain, ascii);
     }
 
-    private Command Command { get; }
-
-    /// <summary>The command with its options.</summary>
-    public static Command Create(
-        IReadOnlyList<string> args,
-        Surroundings surroundings,
-        IRecipeRunner runner
-    ) => new TuneCommand(args, surroundings, runner).Command;
-
-    private int Run(ParseResult parsed)
+    /// <inheritdoc/>
+    protected override int Run(ParseResult parsed)
     {
-        string[] names = parsed.GetValue(files) ?? [];
+        string[] names = FilesOf(parsed);
         bool inLines = parsed.GetValue(plain);
         if (
             names.Length == 1
             && !inLines
-            && !(surroundings.InputIsTerminal && surroundings.TerminalColumns is not null)
+            && !(Surroundings.InputIsTerminal && Surroundings.TerminalColumns is not null)
         )
         {
             string file = names[0];
-            surroundings.Complain("tune needs a terminal, to read keys from and to draw on");
-            surroundings.Complain(
+            Surroundings.Complain("tune needs a terminal, to read keys from and to draw on");
+            Surroundings.Complain(
                 $"Without one: 'glowmix predict {file}' tells the figures, 'glowmix sweep {file}' those along a number, "
                     + $"'glowmix tune --plain {file}' reads commands line by line."
             );
             return ExitCode.Usage;
         }
-        if (OneRecipe.Read(names, Name, surroundings, out int code) is not { } text)
+        if (RecipeOf(parsed, out int code) is not { } text)
         {
             return code;
         }
         return inLines
-            ? PlainRun.On(text, surroundings, runner, parsed.GetValue(ascii))
-            : OnTerminal(text, parsed.GetValue(ascii) || surroundings.AsciiOnly);
+            ? PlainRun.On(text, Surroundings, Runner, parsed.GetValue(ascii))
+            : OnTerminal(text, parsed.GetValue(ascii) || Surroundings.AsciiOnly);
     }
 
     // A method of its own: the toolkit is loaded when it is called, and by no other command.
     [MethodImpl(MethodImplOptions.NoInlining)]
     private int OnTerminal(FileText text, bool inAscii) =>
-        TuneRun.On(text, surroundings, runner, inAscii, surroundings.Emphasis);
+        TuneRun.On(text, Surroundings, Runner, inAscii, Surroundings.Emphasis);
 }
