@@ -4,7 +4,7 @@ using GlowMix.Console.Texts;
 using GlowMix.Documents;
 using GlowMix.Documents.Shapes;
 using GlowMix.Documents.Tidying;
-using GlowMix.Materials;
+using GlowMix.Materials.Shapes;
 using GlowMix.Recipes;
 
 namespace GlowMix.Console.Commands;

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using GlowMix.Documents;
 using GlowMix.Documents.Shapes;
 using GlowMix.Materials;
+using GlowMix.Materials.Shapes;
 using GlowMix.Predictions.Kept;
 using GlowMix.Recipes;
 using GlowMix.Tests.Documents.Tidying;

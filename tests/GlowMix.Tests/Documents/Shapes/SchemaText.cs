@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using GlowMix.Documents.Shapes;
 using GlowMix.Materials;
+using GlowMix.Materials.Shapes;
 
 namespace GlowMix.Tests.Documents.Shapes;
 

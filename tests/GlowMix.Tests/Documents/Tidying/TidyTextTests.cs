@@ -1,6 +1,7 @@
 using GlowMix.Documents;
 using GlowMix.Documents.Tidying;
 using GlowMix.Materials;
+using GlowMix.Materials.Shapes;
 using GlowMix.Recipes;
 using GlowMix.Tests.Recipes;
 

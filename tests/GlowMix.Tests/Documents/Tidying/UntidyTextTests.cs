@@ -2,6 +2,7 @@ using GlowMix.Documents;
 using GlowMix.Documents.Shapes;
 using GlowMix.Documents.Tidying;
 using GlowMix.Materials;
+using GlowMix.Materials.Shapes;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
 using GlowMix.Tests.Recipes;
