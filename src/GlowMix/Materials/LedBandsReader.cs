@@ -13,8 +13,12 @@ internal static class LedBandsReader
     private const string White = "white";
     private const string Measured = "spectrum";
     private static readonly NumberRange Width = NumberRange.Between(5, 300);
-    private static readonly NumberRange CctK = NumberRange.Between(1800, 12_000);
-    private static readonly NumberRange Rendering = NumberRange.Between(50, 100);
+
+    /// <summary>Colour temperatures of a label that bands can give, K.</summary>
+    public static NumberRange CctK { get; } = NumberRange.Between(1800, 12_000);
+
+    /// <summary>Colour rendering indices of a label, likewise.</summary>
+    public static NumberRange Rendering { get; } = NumberRange.Between(50, 100);
 
     /// <returns>Die, green and red, and why they are a stand-in; null and a problem if they cannot be had.</returns>
     public static (ImmutableArray<LedBand> Bands, string? StandInNote)? Read(

@@ -24,9 +24,13 @@ public static class MaterialShapes
         ])
         {
             Lender = kind is MaterialKind.Resin or MaterialKind.Pigment ? "like" : null,
-            Exclusive = kind is MaterialKind.Resin or MaterialKind.Pigment
-                ? [("refractive_index", "refractive_index_d")]
-                : [],
+            OneNeededOf = kind is MaterialKind.Led ? LedShape.OneNeededOf : [],
+            Exclusive = kind switch
+            {
+                MaterialKind.Resin or MaterialKind.Pigment => [("refractive_index", "refractive_index_d")],
+                MaterialKind.Led => LedShape.Exclusive,
+                _ => [],
+            },
         };
 
     private static ImmutableArray<KeyShape> LenderOf(MaterialKind kind) =>

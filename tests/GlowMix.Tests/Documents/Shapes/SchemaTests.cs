@@ -175,6 +175,29 @@ public class SchemaTests
         Assert.True(SchemaFiles.Accepts(Recipe, SchemaFiles.NodeOf(text)));
     }
 
+    [Theory]
+    [InlineData("white:\n  cct_k: 2900\n  ra: 82\n  source: label\n", true)]
+    [InlineData("white:\n  cct_k: 2900\n  source: label\n", true)]
+    [InlineData("white:\n  cct_k: 900\n  source: label\n", false)]
+    [InlineData("white:\n  ra: 82\n  source: label\n", false)]
+    [InlineData("", false)]
+    [InlineData(
+        "white:\n  cct_k: 2900\n  source: label\ndie_peak_nm:\n  value: 450\n  source: label\n",
+        false
+    )]
+    public void An_LED_may_tell_its_white_instead_of_its_bands(string white, bool isRead)
+    {
+        string text = ShippedOf(MaterialKind.Led)
+            .First(f => f.File.Contains("warm-white-3000", StringComparison.Ordinal))
+            .Text;
+        int bands = text.IndexOf("die_peak_nm:", StringComparison.Ordinal);
+        int flux = text.IndexOf("flux_lm:", StringComparison.Ordinal);
+        text = text[..bands] + white + text[flux..];
+        var read = new Shelf(new InMemoryMaterials(("x.yaml", text))).Any(MaterialKind.Led, "x.yaml");
+        Assert.True(isRead == read.Material is not null, string.Join('\n', read.Problems));
+        Assert.Equal(isRead, SchemaFiles.Accepts(Material, SchemaFiles.NodeOf(text)));
+    }
+
     // On the ends, and a little beyond.
     private static IEnumerable<double> Around(NumberRange range)
     {
