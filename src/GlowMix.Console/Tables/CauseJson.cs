@@ -8,21 +8,9 @@ internal static class CauseJson
 {
     /// <summary>One object a recipe; an array of them where there are several.</summary>
     public static string Of(IReadOnlyList<(string Recipe, CauseStudy Study)> studies, bool isArray) =>
-        JsonText.Of(json =>
-        {
-            if (isArray)
-            {
-                json.WriteStartArray();
-            }
-            foreach (var (recipe, study) in studies)
-            {
-                Write(json, recipe, study);
-            }
-            if (isArray)
-            {
-                json.WriteEndArray();
-            }
-        });
+        isArray
+            ? JsonText.OfEach(studies, (json, each) => Write(json, each.Recipe, each.Study))
+            : JsonText.Of(json => Write(json, studies[0].Recipe, studies[0].Study));
 
     private static void Write(Utf8JsonWriter json, string recipe, CauseStudy study)
     {

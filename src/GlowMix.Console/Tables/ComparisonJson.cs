@@ -10,20 +10,9 @@ internal static class ComparisonJson
 {
     /// <summary>One object, or an array of them where there are several, with a line end.</summary>
     public static string Of(IReadOnlyList<Comparison> comparisons) =>
-        JsonText.Of(json =>
-        {
-            if (comparisons.Count == 1)
-            {
-                Write(json, comparisons[0]);
-                return;
-            }
-            json.WriteStartArray();
-            foreach (var comparison in comparisons)
-            {
-                Write(json, comparison);
-            }
-            json.WriteEndArray();
-        });
+        comparisons.Count == 1
+            ? JsonText.Of(json => Write(json, comparisons[0]))
+            : JsonText.OfEach(comparisons, Write);
 
     /// <summary>A recipe that was not there before.</summary>
     public static string OfNew(string recipe, string since) =>

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using GlowMix.Predictions;
 
 namespace GlowMix.Console.Tables;
 
@@ -25,6 +26,33 @@ internal static class JsonText
             write(json);
         }
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    /// <summary>An array in the order given, as text.</summary>
+    public static string OfEach<T>(IEnumerable<T> items, Action<Utf8JsonWriter, T> write) =>
+        Of(json =>
+        {
+            json.WriteStartArray();
+            foreach (var item in items)
+            {
+                write(json, item);
+            }
+            json.WriteEndArray();
+        });
+
+    /// <summary>The warnings of figures, under their own name.</summary>
+    public static void WriteWarnings(this Utf8JsonWriter json, IEnumerable<Warning> warnings)
+    {
+        json.WriteStartArray("warnings");
+        foreach (var warning in warnings)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", warning.Code);
+            json.WriteString("figure", warning.Figure);
+            json.WriteString("text", warning.Text);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
     }
 
     /// <summary>A number, or null where it does not exist.</summary>

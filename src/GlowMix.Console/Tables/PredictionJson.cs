@@ -14,16 +14,7 @@ internal static class PredictionJson
     public static string Object(Prediction prediction) => JsonText.Of(json => Write(json, prediction));
 
     /// <summary>An array in the order given, with a line end.</summary>
-    public static string Array(IEnumerable<Prediction> predictions) =>
-        JsonText.Of(json =>
-        {
-            json.WriteStartArray();
-            foreach (var prediction in predictions)
-            {
-                Write(json, prediction);
-            }
-            json.WriteEndArray();
-        });
+    public static string Array(IEnumerable<Prediction> predictions) => JsonText.OfEach(predictions, Write);
 
     /// <summary>One object into a larger text.</summary>
     public static void Write(Utf8JsonWriter json, Prediction prediction)
@@ -47,16 +38,7 @@ internal static class PredictionJson
             WriteTarget(json, verdict);
         }
         json.WriteEndArray();
-        json.WriteStartArray("warnings");
-        foreach (var warning in prediction.Warnings)
-        {
-            json.WriteStartObject();
-            json.WriteString("code", warning.Code);
-            json.WriteString("figure", warning.Figure);
-            json.WriteString("text", warning.Text);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
+        json.WriteWarnings(prediction.Warnings);
         json.WriteEndObject();
     }
 

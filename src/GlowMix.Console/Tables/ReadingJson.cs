@@ -1,6 +1,5 @@
 using System.Text.Json;
 using GlowMix.Console.Commands;
-using GlowMix.Predictions;
 using GlowMix.Readings;
 using GlowMix.Readings.Decay;
 using GlowMix.Readings.Spectral;
@@ -14,16 +13,7 @@ internal static class ReadingJson
     public static string Object(ReadingAnswer answer) => JsonText.Of(json => Write(json, answer));
 
     /// <summary>An array in the order given, with a line end.</summary>
-    public static string Array(IEnumerable<ReadingAnswer> answers) =>
-        JsonText.Of(json =>
-        {
-            json.WriteStartArray();
-            foreach (var answer in answers)
-            {
-                Write(json, answer);
-            }
-            json.WriteEndArray();
-        });
+    public static string Array(IEnumerable<ReadingAnswer> answers) => JsonText.OfEach(answers, Write);
 
     private static void Write(Utf8JsonWriter json, ReadingAnswer answer)
     {
@@ -33,13 +23,13 @@ internal static class ReadingJson
             Write(json, figures);
             Write(json, answer.Comparison);
             ReadingOfJson.Write(json, answer.Predicted);
-            Write(json, figures.Warnings);
+            json.WriteWarnings(figures.Warnings);
         }
         else if (answer.Decay is { } decay)
         {
             Write(json, decay, answer.Geometry);
             ReadingOfJson.Write(json, answer.DecayPredicted);
-            Write(json, decay.Warnings);
+            json.WriteWarnings(decay.Warnings);
         }
         json.WriteEndObject();
     }
@@ -195,19 +185,5 @@ internal static class ReadingJson
             json.WriteString("name", known.Name);
             json.WriteEndObject();
         }
-    }
-
-    private static void Write(Utf8JsonWriter json, IEnumerable<Warning> warnings)
-    {
-        json.WriteStartArray("warnings");
-        foreach (var warning in warnings)
-        {
-            json.WriteStartObject();
-            json.WriteString("code", warning.Code);
-            json.WriteString("figure", warning.Figure);
-            json.WriteString("text", warning.Text);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
     }
 }

@@ -1,8 +1,6 @@
 using GlowMix.Console.Commands;
 using GlowMix.Console.Tune.Model;
 using GlowMix.Documents;
-using GlowMix.Pieces;
-using GlowMix.Recipes;
 
 namespace GlowMix.Console.Tune;
 
@@ -18,11 +16,7 @@ internal static class PlainRun
         var desk = new PatientDesk(foreteller);
         using var pages = new Pages(predictor, action => action(), isPatient: true);
         var model = new TuneModel(
-            new Bench(
-                RecipeDocument.Read(text),
-                new KnobBoard(predictor.Shelf),
-                document => PieceAssembly.Of(document, predictor.Shelf, files)
-            ),
+            Bench.Of(text, predictor, files),
             new RecipeFile(new RecipeStore(text.Name, surroundings), text.Text),
             desk,
             pages,

@@ -2,8 +2,6 @@ using GlowMix.Console.Commands;
 using GlowMix.Console.Tune.Model;
 using GlowMix.Console.Tune.Views;
 using GlowMix.Documents;
-using GlowMix.Pieces;
-using GlowMix.Recipes;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
@@ -52,11 +50,7 @@ internal static class TuneRun
         using var pages = new Pages(predictor, Post);
         using var maps = new MapWork(foreteller, Post);
         model = new(
-            new Bench(
-                RecipeDocument.Read(text),
-                new KnobBoard(predictor.Shelf),
-                document => PieceAssembly.Of(document, predictor.Shelf, files)
-            ),
+            Bench.Of(text, predictor, files),
             new RecipeFile(new RecipeStore(text.Name, surroundings), text.Text),
             desk,
             pages,

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using GlowMix.Console.Texts;
 using GlowMix.Documents;
+using GlowMix.Materials;
 using GlowMix.Pieces;
+using GlowMix.Predictions;
 using GlowMix.Recipes;
 
 namespace GlowMix.Console.Tune.Model;
@@ -23,6 +25,17 @@ internal sealed class Bench
         history = new(start);
         Look();
     }
+
+    /// <summary>The bench of a file's text.</summary>
+    /// <param name="text">A recipe; may be broken.</param>
+    /// <param name="predictor">Who has the shelf.</param>
+    /// <param name="files">Where paths in the recipe lead.</param>
+    public static Bench Of(FileText text, Predictor predictor, IMaterialSource files) =>
+        new(
+            RecipeDocument.Read(text),
+            new KnobBoard(predictor.Shelf),
+            document => PieceAssembly.Of(document, predictor.Shelf, files)
+        );
 
     /// <summary>As it was opened.</summary>
     public RecipeDocument Start { get; private set; }
