@@ -15,7 +15,7 @@ internal static class MarkingJson
             json.WriteStartObject();
             json.WriteString("notice", MarkingWords.Notice);
             json.WriteString("recipe", guidance.Piece.Recipe.File);
-            json.WriteString("band", MarkingWords.Band);
+            json.WriteString("band", MarkingWords.BandOf(guidance));
             json.WriteStartArray("criteria");
             foreach (var compared in guidance.Criteria)
             {

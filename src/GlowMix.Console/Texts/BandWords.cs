@@ -1,17 +1,17 @@
 using System.Globalization;
-using GlowMix.Predictions;
 
 namespace GlowMix.Console.Texts;
 
-/// <summary>Where a prediction's low and high come from.</summary>
+/// <summary>Where low and high come from.</summary>
 internal static class BandWords
 {
     /// <summary>'10 to 90 % of 512 draws within all tolerances and doubts'.</summary>
-    public static string Of(Prediction prediction) =>
-        prediction.DrawCount > 0
+    /// <param name="drawCount">Draws behind the band; 0 for the bounding runs.</param>
+    public static string Of(int drawCount) =>
+        drawCount > 0
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"10 to 90 % of {prediction.DrawCount} draws within all tolerances and doubts"
+                $"10 to 90 % of {drawCount} draws within all tolerances and doubts"
             )
             : "least and greatest of a few runs, pigment strength and sheet only";
 }

@@ -185,7 +185,7 @@ internal sealed class MarkingPage
         {
             yield return ("Daylight", Bridge(bridge));
         }
-        yield return ("Band", MarkingWords.Band);
+        yield return ("Band", MarkingWords.BandOf(guidance));
     }
 
     private static string Bridge(ChargeBridge bridge)

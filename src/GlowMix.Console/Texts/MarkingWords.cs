@@ -14,9 +14,11 @@ internal static class MarkingWords
         + "Never let this piece be the only marking of an escape route.";
 
     /// <summary>What the band holds and what it does not.</summary>
-    public const string Band =
-        "low to high: pigment half to twice as strong, and its traps fitted loosely or stiffly to its sheet. What the pour, "
-        + "the lamp and the meter are off by is not in it";
+    public static string BandOf(MarkingGuidance guidance) =>
+        guidance.DrawCount > 0
+            ? $"low to high: {BandWords.Of(guidance.DrawCount)}. What the meter is off by is not in it"
+            : "low to high: pigment half to twice as strong, and its traps fitted loosely or stiffly to its sheet. What the pour, "
+                + "the lamp and the meter are off by is not in it";
 
     /// <summary>'too close'.</summary>
     public static string Of(MarkingState state) =>

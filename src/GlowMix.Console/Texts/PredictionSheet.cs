@@ -34,7 +34,7 @@ internal sealed class PredictionSheet(Prediction prediction, Sheet sheet)
         Rows("Targets", TargetRows.Of(prediction));
         if (prediction.Bands.Count > 0)
         {
-            sheet.Row("Bands", BandWords.Of(prediction));
+            sheet.Row("Bands", BandWords.Of(prediction.DrawCount));
         }
         new DoubtRows(prediction, sheet).Print(full);
         if (full)

@@ -26,6 +26,9 @@ internal sealed class GlowBand
 
     public PieceGlow Likely { get; }
 
+    /// <summary>Draws behind the band; 0 where it is that of the bounding runs.</summary>
+    public int DrawCount => isDrawn ? glows.Length : 0;
+
     public Band LuminanceMcdPerM2(double minutes) => BandOf(g => g.LuminanceMcdM2(minutes));
 
     public Band MinutesUntil(double limitMcdPerM2) => BandOf(g => g.MinutesUntil(limitMcdPerM2));

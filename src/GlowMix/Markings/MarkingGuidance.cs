@@ -16,6 +16,9 @@ public sealed record MarkingGuidance
     /// <summary>One a criterion, in the order asked for.</summary>
     public required ImmutableArray<CriterionComparison> Criteria { get; init; }
 
+    /// <summary>Draws behind the bands; 0 where they are those of the bounding runs.</summary>
+    public required int DrawCount { get; init; }
+
     /// <summary>The recipe's own room; null without pigment.</summary>
     public required RoomGlow? Room { get; init; }
 

@@ -66,6 +66,7 @@ public sealed class MarkingGuide
         {
             Piece = piece,
             Criteria = compared.DrainToImmutable(),
+            DrawCount = room?.DrawCount ?? 0,
             Room = room is null
                 ? null
                 : new(

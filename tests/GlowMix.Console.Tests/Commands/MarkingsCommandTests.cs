@@ -89,6 +89,19 @@ public sealed class MarkingsCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_band_is_told_as_what_it_is()
+    {
+        line.Run("markings", "door.yaml");
+        Assert.Contains("low to high: 10 to 90 % of ", Joined(), StringComparison.Ordinal);
+        Assert.DoesNotContain("half to twice", Joined(), StringComparison.Ordinal);
+
+        line.Run("markings", "--quick", "door.yaml");
+        Assert.Contains("low to high: pigment half to twice as strong", Joined(), StringComparison.Ordinal);
+
+        string Joined() => string.Join(' ', line.OutLines.Select(l => l.Trim()));
+    }
+
+    [Fact]
     public void The_criteria_of_the_recipe_come_with_document_clause_charge_and_times()
     {
         line.Run("markings", "--quick", "door.yaml");
