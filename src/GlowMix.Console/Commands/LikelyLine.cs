@@ -17,7 +17,7 @@ internal sealed class LikelyLine(Surroundings surroundings) : IDrawWatcher, IDis
             ? $"{Digits.Cct(k)} K, Duv {Digits.Duv(figures["lit.duv"])}"
             : "no CCT";
         string glow = figures["afterglow.luminance_mcd_m2[10]"] is double l
-            ? $", {Digits.Two(l)} mcd/m2 at 10 min"
+            ? $", {Digits.Two(l)} mcd/m² at 10 min"
             : "";
         progress = new(surroundings, $"draws for the bands; likely {white}{glow}");
         progress.Show(0, Forecaster.UsualDraws);

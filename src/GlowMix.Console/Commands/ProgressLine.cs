@@ -1,4 +1,5 @@
 using System.Globalization;
+using GlowMix.Console.Texts;
 
 namespace GlowMix.Console.Commands;
 
@@ -8,6 +9,7 @@ internal sealed class ProgressLine : IDisposable
     private readonly Lock gate = new();
     private readonly TextWriter? terminal;
     private readonly string what;
+    private readonly bool ascii;
     private int shown;
     private int furthest = -1;
 
@@ -17,6 +19,7 @@ internal sealed class ProgressLine : IDisposable
     {
         terminal = surroundings.ErrorIsTerminal ? surroundings.Error : null;
         this.what = what;
+        ascii = surroundings.AsciiOnly;
     }
 
     /// <summary>Shows a count; from any thread.</summary>
@@ -34,7 +37,10 @@ internal sealed class ProgressLine : IDisposable
                 return;
             }
             furthest = done;
-            string line = string.Create(CultureInfo.InvariantCulture, $"{done} of {total} {what}");
+            string line = Letters.OneLine(
+                string.Create(CultureInfo.InvariantCulture, $"{done} of {total} {what}"),
+                ascii
+            );
             terminal.Write('\r' + line.PadRight(shown));
             terminal.Flush();
             shown = line.Length;

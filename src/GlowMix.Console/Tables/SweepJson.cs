@@ -12,6 +12,7 @@ internal static class SweepJson
             json.WriteStartObject();
             json.WriteString("recipe", recipe);
             json.WriteBoolean("complete", table.IsComplete);
+            json.WriteNumber("draws", table.DrawCount);
             json.WriteStartArray("vary");
             foreach (var axis in table.Axes)
             {

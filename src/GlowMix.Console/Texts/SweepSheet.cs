@@ -45,7 +45,7 @@ internal sealed class SweepSheet(SweepTable table, string recipe, Sheet sheet)
         if (table.Figures.Any(FigureDigits.HasLowEnd))
         {
             sheet.Blank();
-            sheet.Paragraph("Plan on the low ends of the glow.");
+            sheet.Paragraph($"Plan on the low ends of the glow: {BandWords.Of(table.DrawCount)}.");
         }
     }
 }

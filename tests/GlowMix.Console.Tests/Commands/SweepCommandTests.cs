@@ -38,7 +38,11 @@ public sealed class SweepCommandTests : IDisposable
         Assert.Contains("lit.cct_k  lit.duv", line.Out, StringComparison.Ordinal);
         Assert.Contains("\nlit.duv\n", line.Out, StringComparison.Ordinal);
         Assert.Contains("\nafterglow.luminance_mcd_m2[60]\n", line.Out, StringComparison.Ordinal);
-        Assert.Contains("Plan on the low ends of the glow.", line.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "Plan on the low ends of the glow: 10 to 90 % of 64 draws",
+            line.Out,
+            StringComparison.Ordinal
+        );
         Assert.All(line.OutLines, l => Assert.True(l.Length <= 80, l));
     }
 

@@ -65,6 +65,23 @@ public sealed class SweepTests
         }
     }
 
+    [Fact]
+    public void Bands_are_those_that_a_prediction_of_the_point_draws()
+    {
+        var sweep = Prepared(recipe, SweepAxis.Evenly("loading_percent", 10, 20, 2)).Sweep!;
+        var table = sweep.Run([glow], draws: 32, stop: TestContext.Current.CancellationToken);
+        Assert.Equal(32, table.DrawCount);
+        foreach (var point in table.Points)
+        {
+            var drawn = new Forecaster(TestRecipe.Predictor).Drawn(
+                recipe.With("loading_percent", point.At[0]),
+                draws: 32,
+                stop: TestContext.Current.CancellationToken
+            );
+            Assert.Equal(drawn.Prediction!.Bands.Single(b => b.Key == glow).Value, point.Figures[0]);
+        }
+    }
+
     [Theory]
     [InlineData("loading", "the recipe has no key 'loading'; did you mean 'loading_percent'?")]
     [InlineData("led.material", "'led.material' holds no number; a sweep goes through numbers only")]
@@ -132,6 +149,7 @@ public sealed class SweepTests
         var sweep = Prepared(recipe, SweepAxis.Evenly("loading_percent", 10, 20, 101)).Sweep!;
         var table = sweep.Run(
             [glow],
+            draws: 0,
             done =>
             {
                 if (done == 3)
@@ -163,6 +181,6 @@ public sealed class SweepTests
     {
         var reading = Prepared(recipe, axes);
         Assert.Empty(reading.Problems);
-        return reading.Sweep!.Run([glow, cct], null, TestContext.Current.CancellationToken);
+        return reading.Sweep!.Run([glow, cct], 0, null, TestContext.Current.CancellationToken);
     }
 }
