@@ -32,7 +32,8 @@ internal sealed class BalanceCommand : FileCommand
     };
     private readonly Option<bool> quick = new("--quick")
     {
-        Description = "without the 512 draws that tell how surely the recommended point meets the targets",
+        Description =
+            "bands from a few bounding runs instead of draws, and no share of draws that meet the targets",
     };
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
 

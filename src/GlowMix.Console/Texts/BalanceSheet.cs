@@ -69,11 +69,9 @@ internal sealed class BalanceSheet(BalanceAnswer answer, string title, Sheet she
         Targets(best);
         if (answer.ShareOfDraws is double share)
         {
-            sheet.Row(
-                "Sure",
-                $"every target is met in {Digits.Fixed(100 * share, 0)} % of {answer.DrawCount} draws within all tolerances and doubts"
-            );
+            sheet.Row("Sure", $"every target is met in {Digits.Fixed(100 * share, 0)} % of the draws");
         }
+        sheet.Row("Bands", BandWords.Of(best.Prediction.DrawCount));
     }
 
     private void Refuse()

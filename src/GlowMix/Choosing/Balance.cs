@@ -71,7 +71,10 @@ public sealed class Balance
     /// <summary>Searches.</summary>
     /// <param name="done">Told how many designs are tried and how many are meant to be by now, from any thread; may be null.</param>
     /// <param name="cores">How many cores to use; null for all.</param>
-    /// <param name="draws">How often the recommended design is drawn, to see how surely it meets the targets; 0 for not at all.</param>
+    /// <param name="draws">
+    /// How often the recommended design is drawn, for its bands and to see how surely it meets the targets; the others of the front
+    /// are drawn as the points of a sweep are. 0 for bands of the bounding runs, and no share.
+    /// </param>
     /// <param name="stop">Ends the search: the answer is of what was tried by then.</param>
     public BalanceAnswer Run(
         Action<int, int>? done = null,
@@ -96,7 +99,7 @@ public sealed class Balance
             }
         );
         passes.Run(stop);
-        return AnswerOf(passes, stop.IsCancellationRequested ? 0 : draws, cores, stop);
+        return AnswerOf(passes, draws, cores, stop);
     }
 
     /// <summary>The recipe with a design's choices, comments kept.</summary>
@@ -112,9 +115,21 @@ public sealed class Balance
         DesignResult[] even = [.. passes.Grid.CoarseDesigns.Select(search.Of).OfType<DesignResult>()];
         var front = Front.Thinned(Front.Of(search.Tried.Where(r => r.IsFeasible)), MostOfFront);
         var best = Front.Compromise(front);
-        var told = front.Select(DesignOf).ToImmutableArray();
+        DrawTable? ofBest = null;
+        var told = front
+            .Select(result =>
+            {
+                var (design, table) = Foretold(
+                    result,
+                    result == best ? draws : Math.Min(draws, Sweep.UsualDraws),
+                    cores,
+                    stop
+                );
+                ofBest = result == best ? table : ofBest;
+                return design;
+            })
+            .ToImmutableArray();
         var recommended = best is null ? null : told[front.IndexOf(best)];
-        var (share, drawn) = recommended is null ? (null, 0) : ShareOf(recommended, draws, cores, stop);
         var relaxations = best is null ? RelaxationsOf(search) : [];
         var nearest = best is null
             ? search.Tried.OrderBy(search.Shortfall).ThenBy(r => r.Design).FirstOrDefault()
@@ -151,24 +166,51 @@ public sealed class Balance
             HeldBy = best is null ? [] : LimitsOf(best, new FrontScale(front).FromIdeal, search),
             WhitestHeldBy = best is null ? [] : LimitsOf(front[0], r => r.OffWhite, search),
             BrightestHeldBy = best is null ? [] : LimitsOf(front[^1], r => -r.GlowMcdPerM2, search),
-            ShareOfDraws = share,
-            DrawCount = drawn,
+            ShareOfDraws = ofBest is null ? null : ShareOf(recommended!, ofBest),
+            DrawCount = ofBest?.Count ?? 0,
             Relaxations = relaxations,
-            Nearest = nearest is null ? null : DesignOf(nearest),
+            Nearest = nearest is null ? null : Foretold(nearest, draws, cores, stop).Design,
             IsComplete = passes.IsComplete,
         };
     }
 
-    private BalanceDesign DesignOf(DesignResult result)
+    private (BalanceDesign Design, DrawTable? Table) Foretold(
+        DesignResult result,
+        int draws,
+        int? cores,
+        CancellationToken stop
+    )
     {
         var choices = space.ChoicesOf(result.Design);
-        return new(
-            choices,
-            double.IsFinite(result.OffWhite) ? result.OffWhite : null,
-            result.GlowMcdPerM2,
-            new Forecaster(predictor).Bounded(With(choices)).Prediction
-                ?? throw new InvalidOperationException("A design that was tried before is refused.")
+        var changed = With(choices);
+        var (outcome, table) = Outcome();
+        return (
+            new(
+                choices,
+                double.IsFinite(result.OffWhite) ? result.OffWhite : null,
+                result.GlowMcdPerM2,
+                outcome.Prediction
+                    ?? throw new InvalidOperationException("A design that was tried before is refused.")
+            ),
+            table
         );
+
+        (PredictionOutcome Outcome, DrawTable? Table) Outcome()
+        {
+            var forecaster = new Forecaster(predictor);
+            if (draws > 0 && !stop.IsCancellationRequested)
+            {
+                try
+                {
+                    return forecaster.DrawnWithTable(changed, null, null, draws, cores, stop);
+                }
+                catch (OperationCanceledException) when (stop.IsCancellationRequested)
+                {
+                    // What the search found is told all the same.
+                }
+            }
+            return (forecaster.Bounded(changed), null);
+        }
     }
 
     private ImmutableArray<BalanceLimit> LimitsOf(
@@ -177,35 +219,14 @@ public sealed class Balance
         BalanceSearch search
     ) => LimitsOfDesign.Of(best, cost, space, search, recipe.Recipe!.Targets);
 
-    private (double? Share, int Count) ShareOf(
-        BalanceDesign design,
-        int count,
-        int? cores,
-        CancellationToken stop
-    )
+    private double? ShareOf(BalanceDesign design, DrawTable table)
     {
-        if (count == 0 || goal.TargetCount == 0)
+        if (table.Count == 0 || goal.TargetCount == 0)
         {
-            return (null, 0);
+            return null;
         }
-        var piece = predictor.Check(With(design.Choices)).Piece!;
         // What is not drawn, such as masses, is as it is likely to be.
         var undrawn = goal.TargetFigures.Where(f => !DrawTable.Holds(f)).ToArray();
-        DrawTable table;
-        try
-        {
-            table = DrawTable.Of(
-                new DrawBench(piece, predictor.Optics, predictor.Sheets),
-                count,
-                cores,
-                done: null,
-                stop
-            );
-        }
-        catch (OperationCanceledException)
-        {
-            return (null, 0);
-        }
         int met = table.Draws.Count(draw =>
         {
             var figures = FigureValues.Builder.From(draw.Figures);
@@ -215,7 +236,7 @@ public sealed class Balance
             }
             return goal.Judge(new Design(0, []), figures.Build(), draw.RaMeaningful).IsFeasible;
         });
-        return (table.Count == 0 ? null : met / (double)table.Count, table.Count);
+        return met / (double)table.Count;
     }
 
     private ImmutableArray<BalanceRelaxation> RelaxationsOf(BalanceSearch search) =>

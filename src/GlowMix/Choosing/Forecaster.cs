@@ -89,13 +89,23 @@ public sealed class Forecaster
         int draws = UsualDraws,
         int? cores = null,
         CancellationToken stop = default
+    ) => DrawnWithTable(document, likely, done, draws, cores, stop).Outcome;
+
+    /// <summary>As <see cref="Drawn"/>, and the draws themselves; these are null where the recipe has errors.</summary>
+    internal (PredictionOutcome Outcome, DrawTable? Table) DrawnWithTable(
+        RecipeDocument document,
+        Action<Prediction>? likely,
+        Action<int>? done,
+        int draws,
+        int? cores,
+        CancellationToken stop
     )
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
         var (piece, problems) = predictor.Check(document);
         if (piece is null)
         {
-            return new(null, problems);
+            return (new(null, problems), null);
         }
         var prediction = predictor.Foretell(piece, bounded: false).Prediction;
         likely?.Invoke(prediction);
@@ -107,12 +117,11 @@ public sealed class Forecaster
             done,
             stop
         );
-        return new(
+        var banded =
             table.Count < FewestDraws && table.RefusedCount > 0
                 ? Bounded(piece)
-                : Banded(piece, prediction, table),
-            problems
-        );
+                : Banded(piece, prediction, table);
+        return (new(banded, problems), table);
     }
 
     /// <summary>What makes a recipe's figures doubtful, and so what to measure first.</summary>

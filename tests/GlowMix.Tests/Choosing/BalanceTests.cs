@@ -38,6 +38,22 @@ public sealed class BalanceTests
     }
 
     [Fact]
+    public void What_is_put_forward_has_the_bands_of_its_own_draws()
+    {
+        var balance = Prepared(BalanceRecipes.LoadingAndDepth);
+        var answer = balance.Run(draws: 32, stop: TestContext.Current.CancellationToken);
+        foreach (var design in (BalanceDesign[])[answer.Recommended!, answer.Front[0]])
+        {
+            var drawn = new Forecaster(TestRecipe.Predictor).Drawn(
+                balance.RecipeOf(design),
+                draws: 32,
+                stop: TestContext.Current.CancellationToken
+            );
+            Assert.Equal(drawn.Prediction!.Bands, design.Prediction.Bands);
+        }
+    }
+
+    [Fact]
     public void The_ends_of_the_front_are_held_by_the_targets_that_cut_them()
     {
         var answer = loadingAndDepth.Value;
