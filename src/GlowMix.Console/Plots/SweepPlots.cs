@@ -58,7 +58,7 @@ internal static class SweepPlots
             {
                 curves.AddRange(
                     Curves(
-                        $"{key} {Texts.Digits.Plain(value)}",
+                        $"{key} {Texts.Digits.Significant(value, 4)}",
                         table.Points.Where(p => p.At[1] == value),
                         p => p.Figures[figure].Likely,
                         marks[i]
