@@ -17,9 +17,12 @@ public sealed class GrainClasses
         MedianUm = Demand.Positive(medianUm, nameof(medianUm), "µm");
         double sigma = Math.Log(Demand.Within(gsd, 1, 10, nameof(gsd), ""));
         var diametersUm = ImmutableArray.CreateBuilder<double>(Count);
+        double finerUm = 0;
         for (int i = 0; i < Count; i++)
         {
-            diametersUm.Add(RootMeanSquareUm(i, sigma));
+            // Of grains that are nearly alike rounding must not make the coarser class the finer one.
+            finerUm = sigma == 0 ? medianUm : Math.Max(finerUm, RootMeanSquareUm(i, sigma));
+            diametersUm.Add(finerUm);
         }
         DiametersUm = diametersUm.MoveToImmutable();
     }

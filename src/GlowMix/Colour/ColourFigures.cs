@@ -71,12 +71,19 @@ public sealed record ColourFigures
 
     /// <summary>Of a spectrum on the model's grid.</summary>
     /// <param name="wattsPerNm">W/nm.</param>
-    public static ColourFigures Of(Spectrum wattsPerNm) => new(wattsPerNm.Samples, ObserverWeights.ModelGrid);
+    public static ColourFigures Of(Spectrum wattsPerNm)
+    {
+        ArgumentNullException.ThrowIfNull(wattsPerNm);
+        return new(wattsPerNm.Samples, ObserverWeights.ModelGrid);
+    }
 
     /// <summary>Of a spectrum on its own grid, such as a reading.</summary>
     /// <param name="wattsPerNm">W/nm.</param>
-    public static ColourFigures Of(TabulatedSpectrum wattsPerNm) =>
-        new(wattsPerNm.Values, ObserverWeights.For(wattsPerNm));
+    public static ColourFigures Of(TabulatedSpectrum wattsPerNm)
+    {
+        ArgumentNullException.ThrowIfNull(wattsPerNm);
+        return new(wattsPerNm.Values, ObserverWeights.For(wattsPerNm));
+    }
 
     /// <summary>Of a spectrum on its own grid whose weights are kept.</summary>
     /// <param name="wattsPerNm">W/nm, one a wavelength of the grid.</param>

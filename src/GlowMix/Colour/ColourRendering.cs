@@ -66,7 +66,7 @@ public sealed class ColourRendering
             rendering.Of(samples),
             cctK < DaylightFromK
                 ? rendering.OfPlanckRadiator(cctK)
-                : rendering.OfDaylight(DaylightPhase.AtK(cctK))
+                : rendering.OfDaylight(DaylightPhase.AtK(Math.Min(cctK, DaylightPhase.HighestCctK)))
         );
     }
 

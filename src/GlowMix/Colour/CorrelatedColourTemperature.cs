@@ -14,16 +14,20 @@ public readonly record struct CorrelatedColourTemperature(double CctK, double Du
     /// <summary>Farther from the locus than this a colour has no CCT (CIE 015).</summary>
     public const double LargestDuv = 0.05;
 
+    // A black body of 25 000 K summed every 5 nm comes out at 25 003 K, the daylight of that CCT at 25 022 K: no more than
+    // this beyond an end is the end.
+    private const double EndTolerance = 1e-3;
+
     /// <summary>CCT and Duv of a colour.</summary>
     /// <returns>
-    /// Null farther than <see cref="LargestDuv"/> from the locus, or when the nearest black body is not from
+    /// Null farther than <see cref="LargestDuv"/> from the locus, or when the nearest black body is not, give or take 0.1 %, from
     /// <see cref="PlanckianLocus.LowestCctK"/> to <see cref="PlanckianLocus.HighestCctK"/>.
     /// </returns>
     public static CorrelatedColourTemperature? Of(Chromaticity chromaticity) =>
         PlanckianLocus.NearestTo(chromaticity.U, chromaticity.V)
             is (
-                >= PlanckianLocus.LowestCctK
-                    and <= PlanckianLocus.HighestCctK
+                >= PlanckianLocus.LowestCctK * (1 - EndTolerance)
+                    and <= PlanckianLocus.HighestCctK * (1 + EndTolerance)
                     and var cctK,
                 >= -LargestDuv
                     and <= LargestDuv

@@ -37,8 +37,8 @@ public static class PlanckianLocus
     /// <param name="u">CIE 1960 u.</param>
     /// <param name="v">CIE 1960 v.</param>
     /// <returns>
-    /// Temperature in K and signed distance, positive above the locus; null where no nearest point lies from
-    /// <see cref="LowestCctK"/> to <see cref="HighestCctK"/>.
+    /// Temperature in K and signed distance, positive above the locus; null where no nearest point lies on it, or only far beyond
+    /// <see cref="LowestCctK"/> and <see cref="HighestCctK"/>.
     /// </returns>
     internal static (double TemperatureK, double SignedDistance)? NearestTo(double u, double v)
     {

@@ -18,14 +18,19 @@ public static class StandardIlluminants
     public static IReadOnlyCollection<string> Names => FileOf.Keys;
 
     /// <summary>The table of one illuminant.</summary>
-    /// <param name="name">One of <see cref="Names"/>.</param>
+    /// <param name="name">One of <see cref="Names"/>, or as the CIE writes it: D65, LED-B3.</param>
     /// <exception cref="ArgumentException">No such illuminant.</exception>
-    public static TabulatedSpectrum Named(string name) =>
-        FileOf.TryGetValue(name, out string? file)
-            ? ShippedTable.Read($"cie/{file}").Spectrum(name)
+    public static TabulatedSpectrum Named(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        string own = name.ToLowerInvariant().Replace('-', '_');
+        return FileOf.TryGetValue(own, out string? file)
+            ? ShippedTable.Read($"cie/{file}").Spectrum(own)
             : throw new ArgumentException(
-                $"There is no CIE illuminant '{name}' here; there are {string.Join(", ", Names.Order(StringComparer.Ordinal))}."
+                $"There is no CIE illuminant '{name}' here; there are {string.Join(", ", Names.Order(StringComparer.Ordinal))}.",
+                nameof(name)
             );
+    }
 
     private static IEnumerable<KeyValuePair<string, string>> Files()
     {

@@ -7,9 +7,22 @@ public static class Fresnel
     /// <param name="cosine">Cosine to the normal on the side the light comes from, 0 to 1.</param>
     /// <param name="relativeIndex">Index of the far side over that of the near side: n from outside, 1/n from inside.</param>
     /// <returns>0 to 1; exactly 1 beyond the critical angle.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A cosine that is none, or an index of 0 or less.</exception>
     /// <remarks>Fresnel's equations, mean of both polarisations (Bohren &amp; Huffman 1983, section 2.7, real indices).</remarks>
     public static double Reflectance(double cosine, double relativeIndex)
     {
+        if (!(cosine is >= 0 and <= 1))
+        {
+            throw new ArgumentOutOfRangeException(nameof(cosine), cosine, "A cosine must be 0 to 1.");
+        }
+        if (!(relativeIndex > 0 && double.IsFinite(relativeIndex)))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(relativeIndex),
+                relativeIndex,
+                "A relative index must be above 0."
+            );
+        }
         // sin² as (1 − c)(1 + c): near normal incidence 1 − c² has lost half its digits.
         double sineSquaredBeyond = (1 - cosine) * (1 + cosine) / (relativeIndex * relativeIndex);
         if (sineSquaredBeyond >= 1)

@@ -27,9 +27,23 @@ public class GrainClassesTests
         Assert.True(classes.DiametersUm[4] > 1600 / fifths[0]);
     }
 
-    [Fact]
-    public void Grains_all_alike_make_five_classes_all_alike() =>
-        Assert.All(new GrainClasses(40, 1).DiametersUm, d => Assert.Equal(40, d, tolerance: 1e-9));
+    [Theory]
+    [InlineData(15)]
+    [InlineData(40)]
+    [InlineData(200)]
+    public void Grains_all_alike_make_five_classes_all_alike(double medianUm) =>
+        Assert.All(new GrainClasses(medianUm, 1).DiametersUm, d => Assert.Equal(medianUm, d));
+
+    [Theory]
+    [InlineData(1e-16)]
+    [InlineData(1e-14)]
+    [InlineData(1e-9)]
+    [InlineData(1e-3)]
+    public void A_coarser_class_is_never_the_finer_one_however_alike_the_grains(double spread)
+    {
+        var classes = new GrainClasses(37.3, 1 + spread);
+        Assert.Equal(classes.DiametersUm.Order(), classes.DiametersUm);
+    }
 
     [Fact]
     public void Sizes_that_cannot_be_are_refused()

@@ -49,7 +49,7 @@ public class CorrelatedColourTemperatureTests
                 .Range(-600, 1201)
                 .Select(i => bodiesK[coarse] * (1 + (i * 2e-6)))
                 .MinBy(t => ColourDifference.Uv1960(PlanckianLocus.AtK(t), colour));
-            if (nearestK is < 1000 or > 25_000)
+            if (nearestK is < 999 or > 25_025)
             {
                 Assert.Null(CorrelatedColourTemperature.Of(colour));
                 continue;
@@ -89,12 +89,25 @@ public class CorrelatedColourTemperatureTests
     [Fact]
     public void Below_1000_and_above_25000_K_there_is_no_CCT()
     {
-        Assert.Null(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(999.9)));
-        Assert.NotNull(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(1000.1)));
-        Assert.NotNull(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(24_999)));
-        Assert.Null(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(25_001)));
+        Assert.Null(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(998.9)));
+        Assert.NotNull(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(1000)));
+        Assert.NotNull(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(25_000)));
+        Assert.Null(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(25_026)));
         Assert.Null(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(500)));
         Assert.Null(CorrelatedColourTemperature.Of(PlanckianLocus.AtK(1e6)));
+    }
+
+    [Fact]
+    public void Black_bodies_and_daylight_at_the_ends_have_a_CCT_on_the_models_grid_too()
+    {
+        foreach (double temperatureK in (double[])[1000, 25_000])
+        {
+            ColourFigures body = ColourFigures.Of(PlanckRadiator.OnModelGrid(temperatureK));
+            Assert.Equal(temperatureK, body.CctK!.Value, tolerance: 1 + (2e-4 * temperatureK));
+        }
+        ColourFigures daylight = ColourFigures.Of(DaylightPhase.AtK(25_000).OnModelGrid());
+        Assert.Equal(25_000, daylight.CctK!.Value, tolerance: 25);
+        Assert.Equal(100, daylight.Ra!.Value, 0.05);
     }
 
     [Fact]
@@ -107,7 +120,7 @@ public class CorrelatedColourTemperatureTests
                 Chromaticity colour = Chromaticity.FromXy(x, y);
                 if (CorrelatedColourTemperature.Of(colour) is { } found)
                 {
-                    Assert.InRange(found.CctK, 1000, 25_000);
+                    Assert.InRange(found.CctK, 999, 25_025);
                     Assert.Equal(
                         ColourDifference.Uv1960(colour, PlanckianLocus.AtK(found.CctK)),
                         Math.Abs(found.Duv),

@@ -99,4 +99,22 @@ public class StandardIlluminantsTests
         double[] nm = [.. Enumerable.Range(first, (int)table.LastNm - first + 1).Select(n => (double)n)];
         return TabulatedSpectrum.From(nm, [.. nm.Select(table.ValueAtNm)]);
     }
+
+    [Theory]
+    [InlineData("D65", "d65")]
+    [InlineData("LED-B3", "led_b3")]
+    [InlineData("FL11", "fl11")]
+    public void A_name_may_be_written_as_the_CIE_writes_it(string written, string own) =>
+        Assert.Equal(
+            StandardIlluminants.Named(own).Values.ToArray(),
+            StandardIlluminants.Named(written).Values.ToArray()
+        );
+
+    [Fact]
+    public void An_unknown_name_is_refused_with_those_there_are() =>
+        Assert.Contains(
+            "led_b1",
+            Assert.Throws<ArgumentException>(() => StandardIlluminants.Named("d60")).Message,
+            StringComparison.Ordinal
+        );
 }

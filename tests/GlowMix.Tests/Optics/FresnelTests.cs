@@ -155,4 +155,14 @@ public class FresnelTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Fresnel.DiffuseFromInside(index));
         Assert.Throws<ArgumentOutOfRangeException>(() => Fresnel.CriticalCosine(index));
     }
+
+    [Theory]
+    [InlineData(-0.1, 1.5)]
+    [InlineData(1.1, 1.5)]
+    [InlineData(double.NaN, 1.5)]
+    [InlineData(0.5, 0)]
+    [InlineData(0.5, -1.5)]
+    [InlineData(0.5, double.NaN)]
+    public void A_cosine_or_an_index_that_is_none_is_refused(double cosine, double index) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Fresnel.Reflectance(cosine, index));
 }

@@ -32,7 +32,7 @@ public class PredictorProblemsTests
     }
 
     [Theory]
-    [InlineData(300, 1.5)]
+    [InlineData(300, 2)]
     [InlineData(150, 2.5)]
     [InlineData(40, 4)]
     public void Grains_beyond_the_series_are_refused_at_the_layer(double medianUm, double gsd)

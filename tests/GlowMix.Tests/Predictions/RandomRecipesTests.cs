@@ -71,6 +71,10 @@ public class RandomRecipesTests
                 Line(
                     $"    pigment: {Any("green-aluminate", "green-twin")}\n    loading_percent: {Number(0.01, 80)}"
                 );
+                if (random.Next(3) == 0)
+                {
+                    Line($"    grain_median_um: {Any("15", "200")}\n    grain_gsd: 1");
+                }
             }
         }
         Line($"charge:\n  start: {Any("empty", "settled-daily")}\n  steps:");

@@ -52,7 +52,12 @@ public sealed class GrainTable
 
     /// <summary>Legendre moments χ_0 = 1, χ_1 = g, … of the phase function: χ_l = ½∫ p(μ) P_l(μ) dμ with ½∫ p dμ = 1.</summary>
     /// <param name="wavelengthIndex">0 to 88.</param>
-    public ReadOnlyMemory<double> Moments(int wavelengthIndex) => moments[wavelengthIndex];
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public ReadOnlyMemory<double> Moments(int wavelengthIndex)
+    {
+        RequireBetween(wavelengthIndex, 0, moments.Length - 1, nameof(wavelengthIndex));
+        return moments[wavelengthIndex];
+    }
 
     /// <summary>Averages the Lorenz–Mie series over the grains' sizes.</summary>
     /// <param name="pigmentIndex">Real refractive index of the pigment, 1 to 4.</param>
@@ -168,6 +173,7 @@ public sealed class GrainTable
     /// <exception cref="ArgumentException">Not as many shares as tables, shares that do not add up, or unlike moments.</exception>
     public static GrainTable Mixture(IReadOnlyList<GrainTable> tables, ReadOnlySpan<double> volumeShares)
     {
+        ArgumentNullException.ThrowIfNull(tables);
         if (tables.Count == 0 || tables.Count != volumeShares.Length)
         {
             throw new ArgumentException(
@@ -247,6 +253,7 @@ public sealed class GrainTable
         string parameter
     )
     {
+        ArgumentNullException.ThrowIfNull(spectrum, parameter);
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
             if (!(spectrum[i] >= least && spectrum[i] <= most))

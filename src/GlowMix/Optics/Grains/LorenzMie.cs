@@ -4,7 +4,8 @@ namespace GlowMix.Optics.Grains;
 
 /// <summary>
 /// Scattering of a plane wave by one homogeneous sphere: the coefficients a_n and b_n of the Lorenz–Mie series, and the
-/// efficiencies that follow from them. The readable form; <see cref="FourSpheres"/> computes the same in vectors.
+/// efficiencies that follow from them. The readable form; the average over many sizes (<see cref="GrainTable"/>) computes the same
+/// in vectors.
 /// </summary>
 /// <remarks>
 /// Bohren &amp; Huffman (1983), chapter 4: time factor exp(−iωt), so that an index n + ik with k &gt; 0 absorbs, and
@@ -12,7 +13,7 @@ namespace GlowMix.Optics.Grains;
 /// only as far as that is stable, n ≤ x; and absorption is a sum of positive terms instead of the difference of extinction and
 /// scattering, which has no digit left for small or nearly clear grains.
 /// </remarks>
-internal sealed class LorenzMie
+public sealed class LorenzMie
 {
     private readonly Complex[] a;
     private readonly Complex[] b;
@@ -115,9 +116,24 @@ internal sealed class LorenzMie
         );
     }
 
+    /// <summary>
+    /// Legendre moments χ_0 = 1, χ_1 = g, … of the phase function: χ_l = ½∫ p(μ) P_l(μ) dμ with ½∫ p dμ = 1.
+    /// </summary>
+    /// <param name="highest">Highest order l, 0 to 1000.</param>
+    /// <returns>χ_0 to χ_highest of a sphere that scatters; χ_0 = 1 and all others 0 of one that does not.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public double[] Moments(int highest) =>
+        highest is >= 0 and <= 1000
+            ? PhaseMoments.Of(this, highest)
+            : throw new ArgumentOutOfRangeException(
+                nameof(highest),
+                highest,
+                "The highest Legendre moment must be 0 to 1000."
+            );
+
     /// <summary>Terms after which the rest of the series is below rounding.</summary>
     /// <remarks>Wiscombe (1980), Appl. Opt. 19, 1505, with his largest constant at every size.</remarks>
-    public static int TermsFor(double sizeParameter) =>
+    internal static int TermsFor(double sizeParameter) =>
         (int)(sizeParameter + (4.05 * Math.Cbrt(sizeParameter)) + 2);
 
     /// <summary>
@@ -128,11 +144,11 @@ internal sealed class LorenzMie
     /// The usual 15 steps above are short for large, nearly clear spheres: an error shrinks only once n is past |mx| by some
     /// cube roots of it.
     /// </remarks>
-    public static int DerivativeStart(int terms, double magnitude) =>
+    internal static int DerivativeStart(int terms, double magnitude) =>
         (int)(Math.Max(terms, magnitude) + (8 * Math.Cbrt(magnitude)) + 16);
 
     /// <summary>Where the downward recurrence for ψ_n / ψ_{n−1} starts.</summary>
-    public static int RatioStart(int terms, double sizeParameter) =>
+    internal static int RatioStart(int terms, double sizeParameter) =>
         (int)(terms + (8 * Math.Cbrt(sizeParameter)) + 16);
 
     // D_n = ψ_n′/ψ_n at z = mx, n = 0 … terms. Bohren & Huffman (1983), eq. 4.89.

@@ -4,7 +4,7 @@ namespace GlowMix.Optics.Grains;
 /// <param name="ScatteringEfficiency">Scattering cross-section over the disc π d²/4.</param>
 /// <param name="AbsorptionEfficiency">Absorption cross-section over the disc; exactly 0 for a clear sphere.</param>
 /// <param name="Asymmetry">Mean cosine of the scattering angle, −1 to 1.</param>
-internal readonly record struct SphereScattering(
+public readonly record struct SphereScattering(
     double ScatteringEfficiency,
     double AbsorptionEfficiency,
     double Asymmetry

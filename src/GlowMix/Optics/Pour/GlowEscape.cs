@@ -147,7 +147,8 @@ public sealed class GlowEscape
             }
         }
         var one = DenseMatrix.CreateIdentity(groups);
-        return (one - once).Inverse() - one;
+        // Between groups that no light passes between, rounding may leave a little less than nothing.
+        return ((one - once).Inverse() - one).PointwiseMaximum(0.0);
     }
 
     private static double Feedback(PourOptics pour, Spectrum floorReflectance, int wavelength) =>

@@ -20,17 +20,29 @@ public readonly record struct Medium(
     /// <summary>
     /// A medium with the moments g^l of Henyey &amp; Greenstein, 1941.
     /// </summary>
-    /// <param name="absorptionPerMm">Absorption coefficient.</param>
-    /// <param name="scatteringPerMm">Scattering coefficient.</param>
+    /// <param name="absorptionPerMm">Absorption coefficient, 0 or more.</param>
+    /// <param name="scatteringPerMm">Scattering coefficient, 0 or more.</param>
     /// <param name="asymmetry">Mean cosine g, −1 to 1.</param>
-    /// <param name="moments">How many moments beyond χ₀.</param>
+    /// <param name="moments">How many moments beyond χ₀, 0 or more; by default as many as the finest quadrature uses.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside those ranges.</exception>
     public static Medium HenyeyGreenstein(
         double absorptionPerMm,
         double scatteringPerMm,
         double asymmetry,
-        int moments = 64
+        int moments = StreamQuadrature.MostMoments
     )
     {
+        if (!(asymmetry is >= -1 and <= 1))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(asymmetry),
+                asymmetry,
+                "A mean cosine must be -1 to 1."
+            );
+        }
+        ArgumentOutOfRangeException.ThrowIfNegative(moments);
+        RequireCoefficient(absorptionPerMm, nameof(absorptionPerMm), "Absorption");
+        RequireCoefficient(scatteringPerMm, nameof(scatteringPerMm), "Scattering");
         var chi = new double[moments + 1];
         chi[0] = 1;
         for (int l = 1; l <= moments; l++)
@@ -42,22 +54,8 @@ public readonly record struct Medium(
 
     internal void Require()
     {
-        if (!(AbsorptionPerMm >= 0 && double.IsFinite(AbsorptionPerMm)))
-        {
-            throw new ArgumentOutOfRangeException(
-                nameof(AbsorptionPerMm),
-                AbsorptionPerMm,
-                "Absorption must be 0 or more."
-            );
-        }
-        if (!(ScatteringPerMm >= 0 && double.IsFinite(ScatteringPerMm)))
-        {
-            throw new ArgumentOutOfRangeException(
-                nameof(ScatteringPerMm),
-                ScatteringPerMm,
-                "Scattering must be 0 or more."
-            );
-        }
+        RequireCoefficient(AbsorptionPerMm, nameof(AbsorptionPerMm), "Absorption");
+        RequireCoefficient(ScatteringPerMm, nameof(ScatteringPerMm), "Scattering");
         if (ScatteringPerMm > 0 && (PhaseMoments.IsEmpty || Math.Abs(PhaseMoments.Span[0] - 1) > 1e-9))
         {
             throw new ArgumentException("A phase function's moments begin with 1.", nameof(PhaseMoments));
@@ -68,6 +66,14 @@ public readonly record struct Medium(
             {
                 throw new ArgumentException("A phase function's moments are -1 to 1.", nameof(PhaseMoments));
             }
+        }
+    }
+
+    private static void RequireCoefficient(double perMm, string name, string what)
+    {
+        if (!(perMm >= 0 && double.IsFinite(perMm)))
+        {
+            throw new ArgumentOutOfRangeException(name, perMm, $"{what} must be 0 or more.");
         }
     }
 }

@@ -35,7 +35,8 @@ public sealed class SlabSolution
     /// <summary>Solves a stack.</summary>
     /// <param name="stack">The layers.</param>
     /// <param name="floorReflectance">0 to 1, as the resin sees the floor.</param>
-    /// <param name="nodes">Directions in the escape cone and as many beyond.</param>
+    /// <param name="nodes">Directions in the escape cone and as many beyond: an even number from 2 to 64.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A reflectance or number of nodes out of range.</exception>
     public static SlabSolution Of(
         LayerStack stack,
         double floorReflectance = 0,
@@ -68,6 +69,7 @@ public sealed class SlabSolution
     /// <param name="layer">Index from the floor upwards.</param>
     /// <param name="heightMm">Height above the layer's lower face.</param>
     /// <remarks>By reciprocity: fluence under unit Lambertian light from the air over 4 n².</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">No such layer, or a height outside it.</exception>
     public double EscapeShare(int layer, double heightMm) =>
         FromSky.Fluence(layer, heightMm) / (4 * transfer.Quadrature.Index * transfer.Quadrature.Index);
 
@@ -75,8 +77,16 @@ public sealed class SlabSolution
     /// <param name="layer">Index from the floor upwards; must scatter.</param>
     /// <param name="fromMm">Lower edge of the cell above the layer's lower face.</param>
     /// <param name="toMm">Upper edge.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No such layer, or an edge outside it.</exception>
+    /// <exception cref="ArgumentException">A layer that does not scatter, or no height between the edges.</exception>
     public SourceShares OfEmittingCell(int layer, double fromMm, double toMm)
     {
+        RequireWithin(transfer, layer, fromMm, nameof(fromMm));
+        RequireWithin(transfer, layer, toMm, nameof(toMm));
+        if (!(toMm > fromMm))
+        {
+            throw new ArgumentException("A cell's upper edge lies above its lower one.", nameof(toMm));
+        }
         if (!transfer.Layer(layer).Modes.Scatters)
         {
             throw new ArgumentException("An emitting cell lies in a layer that scatters.", nameof(layer));
@@ -132,6 +142,27 @@ public sealed class SlabSolution
         return light;
     }
 
+    private static void RequireWithin(StackTransfer transfer, int layer, double heightMm, string name)
+    {
+        if (layer < 0 || layer >= transfer.Count)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(layer),
+                layer,
+                $"Layers are 0 to {transfer.Count - 1}, from the floor upwards."
+            );
+        }
+        double depthMm = transfer.Layer(layer).DepthMm;
+        if (!(heightMm >= 0 && heightMm <= depthMm))
+        {
+            throw new ArgumentOutOfRangeException(
+                name,
+                heightMm,
+                FormattableString.Invariant($"A height in layer {layer} is 0 to {depthMm} mm.")
+            );
+        }
+    }
+
     private sealed class UnitSource
     {
         private readonly StackTransfer transfer;
@@ -149,11 +180,12 @@ public sealed class SlabSolution
             this.transfer = transfer;
             this.beam = beam;
             this.light = light;
-            Shares = shares;
+            // Where nothing comes through, rounding may leave a little less than nothing.
+            Shares = new(Math.Max(0, shares.Escaped), Math.Max(0, shares.Floor));
             absorbed = new double[light.Length];
             for (int i = 0; i < light.Length; i++)
             {
-                absorbed[i] = transfer.Layer(i).Absorbed(light[i]) + (beam?[i].Absorbed() ?? 0);
+                absorbed[i] = Math.Max(0, transfer.Layer(i).Absorbed(light[i]) + (beam?[i].Absorbed() ?? 0));
                 transfer.Layer(i).PrepareFluence(light[i]);
             }
         }
@@ -178,15 +210,8 @@ public sealed class SlabSolution
 
         private double FluenceAt(int layer, double heightMm)
         {
+            RequireWithin(transfer, layer, heightMm, nameof(heightMm));
             var operators = transfer.Layer(layer);
-            if (!(heightMm >= 0 && heightMm <= operators.DepthMm))
-            {
-                throw new ArgumentOutOfRangeException(
-                    nameof(heightMm),
-                    heightMm,
-                    $"A height in layer {layer} is 0 to {operators.DepthMm} mm."
-                );
-            }
             return beam is null
                 ? operators.Fluence(light[layer], heightMm)
                 : Math.Max(

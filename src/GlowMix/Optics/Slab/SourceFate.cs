@@ -25,5 +25,6 @@ public sealed class SourceFate
     /// <summary>Fluence, ∫ radiance dΩ, per unit of the source's flux on unit area.</summary>
     /// <param name="layer">Index from the floor upwards.</param>
     /// <param name="heightMm">Height above the layer's lower face.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No such layer, or a height outside it.</exception>
     public double Fluence(int layer, double heightMm) => fluence(layer, heightMm);
 }

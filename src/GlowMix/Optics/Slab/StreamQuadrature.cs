@@ -15,6 +15,11 @@ public sealed class StreamQuadrature
     /// <summary>Nodes in the cone, and as many beyond it, of the model's own runs.</summary>
     public const int StandardNodes = 8;
 
+    /// <summary>Moments of the finest quadrature there is.</summary>
+    public const int MostMoments = 4 * MostNodes;
+
+    private const int MostNodes = 64;
+
     private StreamQuadrature(
         double index,
         double[] cosines,
@@ -82,7 +87,7 @@ public sealed class StreamQuadrature
     /// <exception cref="ArgumentOutOfRangeException">Outside these ranges.</exception>
     public static StreamQuadrature For(double index, int nodes = StandardNodes)
     {
-        if (nodes is < 2 or > 64 || nodes % 2 != 0)
+        if (nodes is < 2 or > MostNodes || nodes % 2 != 0)
         {
             throw new ArgumentOutOfRangeException(
                 nameof(nodes),

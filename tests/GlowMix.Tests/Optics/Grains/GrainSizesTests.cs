@@ -84,10 +84,10 @@ public class GrainSizesTests
 
     [Theory]
     [InlineData(0.09, 1.5)]
-    [InlineData(201, 1.5)]
+    [InlineData(301, 1.5)]
     [InlineData(double.NaN, 1.5)]
     [InlineData(40, 0.99)]
-    [InlineData(40, 2.6)]
+    [InlineData(40, 4.1)]
     public void Sizes_that_no_pigment_has_are_refused(double medianUm, double deviation) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => GrainSizes.ByMass(medianUm, deviation));
 }

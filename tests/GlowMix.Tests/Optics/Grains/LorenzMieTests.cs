@@ -109,6 +109,59 @@ public class LorenzMieTests
         Assert.Equal(asymmetry ?? sphere.Asymmetry, sphere.Asymmetry, 6e-7);
     }
 
+    // Peña & Pal (2009), Comput. Phys. Commun. 180, 2348: figures of their program of layered spheres (size parameter 2π), as a public
+    // test suite quotes them.
+    [Theory]
+    [InlineData(0, 2.351382357157882, 2.351382357157882, 0.583423159613144)]
+    [InlineData(0.1, 2.5837269073859774, 1.3566707303067342, 0.8266873213103347)]
+    public void A_sphere_as_a_program_of_layered_spheres_has_it(
+        double k,
+        double extinction,
+        double scattering,
+        double asymmetry
+    )
+    {
+        SphereScattering sphere = Sphere(Math.Tau, new Complex(1.5, k));
+
+        Assert.Equal(extinction, sphere.ExtinctionEfficiency, 1e-10);
+        Assert.Equal(scattering, sphere.ScatteringEfficiency, 1e-12);
+        Assert.Equal(asymmetry, sphere.Asymmetry, 1e-12);
+    }
+
+    // The program of Wiscombe (1979), more digits than the table: a public test suite quotes seven of small and opaque spheres.
+    [Theory]
+    [InlineData(0.75, 0, 0.099, 7.417859e-6, 7.417859e-6)]
+    [InlineData(1.33, 1e-5, 1, 9.395198e-2, 9.392330e-2)]
+    [InlineData(1.5, 1, 0.055, 1.014910e-1, 1.131687e-5)]
+    [InlineData(1.5, 1, 0.056, 1.033467e-1, 1.216311e-5)]
+    [InlineData(10, 10, 1, 2.532993, 2.049405)]
+    public void Seven_digits_of_the_spheres_of_Wiscombe1979(
+        double n,
+        double k,
+        double sizeParameter,
+        double extinction,
+        double scattering
+    )
+    {
+        SphereScattering sphere = Sphere(sizeParameter, new Complex(n, k));
+
+        Assert.Equal(1, sphere.ExtinctionEfficiency / extinction, 6e-7);
+        Assert.Equal(1, sphere.ScatteringEfficiency / scattering, 6e-7);
+    }
+
+    [Fact]
+    public void Its_moments_begin_with_1_and_its_mean_cosine()
+    {
+        LorenzMie sphere = LorenzMie.SeriesOf(50, new Complex(1.1, 1e-4));
+
+        double[] moments = sphere.Moments(16);
+
+        Assert.Equal(17, moments.Length);
+        Assert.Equal(1, moments[0]);
+        Assert.Equal(sphere.Efficiencies().Asymmetry, moments[1], 1e-12);
+        Assert.Throws<ArgumentOutOfRangeException>(() => sphere.Moments(-1));
+    }
+
     // Bohren & Huffman (1983), table 4.1 (the number from memory): five digits of each coefficient; b_4 is 6.88105e-5 and stands
     // there as 6.8810e-5.
     [Theory]

@@ -72,6 +72,26 @@ public class GlowEscapeTests
     }
 
     [Fact]
+    public void Out_of_layers_that_no_light_leaves_comes_nothing_and_never_less()
+    {
+        var pour = PourOptics.Of(
+            SamplePours.Stack(
+                0,
+                SamplePours.Green(150, 0.6),
+                SamplePours.Blue(8, 0.03),
+                SamplePours.Green(150, 0.6),
+                SamplePours.Blue(150, 0.6)
+            )
+        );
+        var glow = GlowEscape.Of(pour, White);
+        Assert.All(glow.PerPhoton(Photometry.LmPerW), lm => Assert.True(lm >= 0));
+        Assert.All(
+            glow.EscapedWPerNm([.. pour.Cells.Select(c => c.WidthMm)]).Samples.ToArray(),
+            w => Assert.True(w >= 0)
+        );
+    }
+
+    [Fact]
     public void Without_yield_nothing_comes_again()
     {
         var pour = PourOptics.Of(SamplePours.Stack(0, SamplePours.Green(1, yield: 0)));
