@@ -18,7 +18,7 @@ internal sealed class Doubts
     private const double MostLoadingPercent = 80;
     private const double LeastDepthMm = 0.01;
     private const double LeastGrainUm = 0.1;
-    private const double MostGrainUm = 200;
+    private const double MostGrainUm = 300;
     private const double MostExponent = 2;
     private const double LeastExponent = -1;
     private const double LeastFlow = 0.1; // of what a resin's sheet tells

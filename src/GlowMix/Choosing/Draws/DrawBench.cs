@@ -12,7 +12,7 @@ internal sealed class DrawBench
 {
     private readonly Piece piece;
     private readonly StreamShelf streams = new();
-    private readonly GrainGrid?[] grids;
+    private readonly GrainSpan?[] grains;
     private readonly Dictionary<Pigment, SheetGrid> sheetGrids = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Pigment, MeasuredLadder> measured = new(ReferenceEqualityComparer.Instance);
 
@@ -30,7 +30,7 @@ internal sealed class DrawBench
     {
         this.piece = piece;
         Numbers = Doubts.Of(piece);
-        grids =
+        grains =
         [
             .. piece.Layers.Select(
                 (l, i) =>
@@ -70,14 +70,14 @@ internal sealed class DrawBench
         {
             var draft = DraftOf(point);
             var resin = draft.ResinOf().RefractiveIndex.Value;
-            for (int i = 0; i < grids.Length; i++)
+            for (int i = 0; i < grains.Length; i++)
             {
-                if (grids[i] is { } grid)
+                if (grains[i] is { } ofLayer)
                 {
                     var pigment = draft.Pigments.First(p =>
                         ReferenceEquals(p.Pigment, piece.Layers[i].Pigment)
                     );
-                    grid.Prepare(pigment.Drawn().RefractiveIndex.Value, resin, draft.GrainFactors[i]);
+                    ofLayer.Prepare(pigment.Drawn().RefractiveIndex.Value, resin, draft.GrainFactors[i]);
                 }
             }
         }
@@ -118,7 +118,7 @@ internal sealed class DrawBench
     }
 
     /// <summary>The piece of one draw.</summary>
-    internal DrawnPiece DrawnOf(double[] point) => DraftOf(point).Drawn(grids, streams);
+    internal DrawnPiece DrawnOf(double[] point) => DraftOf(point).Drawn(grains, streams);
 
     /// <summary>The ladders of a drawn piece's pigments; null if one of them could not have given its sheet.</summary>
     internal IReadOnlyDictionary<Pigment, TrapLadder>? LaddersOf(DrawnPiece drawn)

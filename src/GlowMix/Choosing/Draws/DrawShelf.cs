@@ -11,7 +11,7 @@ namespace GlowMix.Choosing.Draws;
 /// <param name="sheets">Who solves the samples of pigments' sheets.</param>
 internal sealed class DrawShelf(OpticsShelf optics, PigmentSheets sheets)
 {
-    private readonly List<Entry> grids = [];
+    private readonly List<Entry> spans = [];
     private readonly Dictionary<Pigment, SheetGrid> sheetGrids = new(ReferenceEqualityComparer.Instance);
 
     private sealed record Entry(
@@ -20,7 +20,7 @@ internal sealed class DrawShelf(OpticsShelf optics, PigmentSheets sheets)
         double MedianUm,
         double Gsd,
         double Factor,
-        GrainGrid Grid
+        GrainSpan Grains
     );
 
     /// <summary>Grains of a pigment in a resin.</summary>
@@ -29,9 +29,9 @@ internal sealed class DrawShelf(OpticsShelf optics, PigmentSheets sheets)
     /// <param name="medianUm">Median diameter as it stands.</param>
     /// <param name="gsd">Its spread.</param>
     /// <param name="factor">Doubt of the median as a factor; 1 where it is not drawn.</param>
-    public GrainGrid GrainsOf(Pigment pigment, Resin resin, double medianUm, double gsd, double factor)
+    public GrainSpan GrainsOf(Pigment pigment, Resin resin, double medianUm, double gsd, double factor)
     {
-        foreach (var known in grids)
+        foreach (var known in spans)
         {
             if (
                 ReferenceEquals(known.Pigment, pigment)
@@ -39,12 +39,12 @@ internal sealed class DrawShelf(OpticsShelf optics, PigmentSheets sheets)
                 && (known.MedianUm, known.Gsd, known.Factor) == (medianUm, gsd, factor)
             )
             {
-                return known.Grid;
+                return known.Grains;
             }
         }
-        var grid = new GrainGrid(pigment, resin, medianUm, gsd, factor, optics);
-        grids.Add(new(pigment, resin, medianUm, gsd, factor, grid));
-        return grid;
+        var grains = new GrainSpan(pigment, resin, medianUm, gsd, factor, optics);
+        spans.Add(new(pigment, resin, medianUm, gsd, factor, grains));
+        return grains;
     }
 
     /// <summary>The sample behind a pigment's sheet.</summary>
@@ -60,7 +60,7 @@ internal sealed class DrawShelf(OpticsShelf optics, PigmentSheets sheets)
                 pigment.GrainGsd.Value,
                 1
             );
-            sheetGrids[pigment] = grid = new(sample, sheets, grains);
+            sheetGrids[pigment] = grid = new(sample, sheets, grains.Own);
         }
         return grid;
     }

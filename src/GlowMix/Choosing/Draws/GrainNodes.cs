@@ -17,7 +17,6 @@ internal sealed class GrainNodes
     private const double LeastStep = 0.01;
     private const double MostStep = 0.03;
     private const double StepOfContrast = 0.17;
-    private const double LargestGrainUm = 200;
     private const int At550Nm = (550 - WavelengthGrid.FirstNm) / WavelengthGrid.StepNm;
 
     private readonly Pigment pigment;
@@ -47,13 +46,15 @@ internal sealed class GrainNodes
         this.optics = optics;
         contrast = pigment.RefractiveIndex.Value[At550Nm] - resin.RefractiveIndex.Value[At550Nm];
         LogAbsorptions = Around(Reach * Math.Log(pigment.AbsorptionPerMm.Doubt.HighOf(1)));
-        double size = Math.Min(Reach * Math.Log(sizeFactor), Math.Log(LargestGrainUm / medianUm));
-        LogSizes = Around(size);
+        LogSizes = Around(Math.Log(BeyondReach(sizeFactor)));
         var own = optics.GrainsOf(pigment, resin, medianUm, gsd);
         ClassCount = own.Classes.Length;
         HighestMoment = own.Classes[0].HighestMoment;
         rows[default] = new(GrainNumbers.Of(own));
     }
+
+    /// <summary>Factor on the median, either way, of the averages behind a doubt of it.</summary>
+    public static double BeyondReach(double sizeFactor) => Math.Pow(sizeFactor, Reach);
 
     public int ClassCount { get; }
 

@@ -96,9 +96,9 @@ internal sealed class PieceDraft
     public IReadOnlyList<PigmentDraft> Pigments { get; }
 
     /// <summary>The piece of these numbers, with the optics of its materials.</summary>
-    /// <param name="grids">The grains of each layer.</param>
+    /// <param name="grains">Those of each layer.</param>
     /// <param name="streams">Directions by index.</param>
-    public DrawnPiece Drawn(IReadOnlyList<GrainGrid?> grids, StreamShelf streams)
+    public DrawnPiece Drawn(IReadOnlyList<GrainSpan?> grains, StreamShelf streams)
     {
         var resin = ResinOf();
         var pigments = Pigments.Select(d => (Draft: d, Pigment: d.Drawn())).ToArray();
@@ -124,12 +124,12 @@ internal sealed class PieceDraft
         var optics = new DrawnOptics(resin, streams);
         for (int i = 0; i < layers.Length; i++)
         {
-            if (grids[i] is { } grid)
+            if (grains[i] is { } ofLayer)
             {
                 var draft = Pigments.First(p => ReferenceEquals(p.Pigment, piece.Layers[i].Pigment));
                 optics.Add(
                     layers[i],
-                    grid.At(
+                    ofLayer.At(
                         draft.AbsorptionFactor,
                         layers[i].Pigment!.RefractiveIndex.Value,
                         resin.RefractiveIndex.Value,
