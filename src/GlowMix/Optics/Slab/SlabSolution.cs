@@ -1,6 +1,8 @@
 namespace GlowMix.Optics.Slab;
 
-/// <summary>Where light of one wavelength goes in a stack of layers over a Lambertian floor. Immutable.</summary>
+/// <summary>
+/// Where light of one wavelength goes in a stack of layers over a Lambertian floor. Immutable, and safe to ask from several threads.
+/// </summary>
 /// <remarks>
 /// Azimuth-averaged discrete ordinates. Solved once over a black floor; a floor of reflectance ρ sends up ρ / (1 − ρ B) of the
 /// light that first meets it, B being the share of the floor source that comes back.
@@ -11,6 +13,9 @@ public sealed class SlabSolution
     private readonly StackTransfer transfer;
     private readonly UnitSource floor;
     private readonly UnitSource sky;
+
+    // The transfer works in place: one further source at a time.
+    private readonly Lock furtherSource = new();
 
     private SlabSolution(LayerStack stack, StackTransfer transfer, double floorReflectance)
     {
@@ -91,7 +96,11 @@ public sealed class SlabSolution
         {
             throw new ArgumentException("An emitting cell lies in a layer that scatters.", nameof(layer));
         }
-        var shares = transfer.SolveCell(layer, fromMm, toMm, NewLight(transfer));
+        SourceShares shares;
+        lock (furtherSource)
+        {
+            shares = transfer.SolveCell(layer, fromMm, toMm, NewLight(transfer));
+        }
         double up = FloorReflectance * shares.Floor / (1 - (FloorReflectance * floor.Shares.Floor));
         return new SourceShares(
             shares.Escaped + (up * floor.Shares.Escaped),
@@ -121,7 +130,11 @@ public sealed class SlabSolution
         double face = Fresnel.Reflectance(cosine, n);
         var light = NewLight(transfer);
         var beam = new BeamLight[transfer.Count];
-        var shares = transfer.SolveBeam(inside, face, light, beam);
+        SourceShares shares;
+        lock (furtherSource)
+        {
+            shares = transfer.SolveBeam(inside, face, light, beam);
+        }
         double depth = stack.Layers.Sum(l =>
             l.DepthMm * (l.Medium.AbsorptionPerMm + l.Medium.ScatteringPerMm)
         );

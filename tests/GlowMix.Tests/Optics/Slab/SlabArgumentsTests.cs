@@ -62,6 +62,16 @@ public class SlabArgumentsTests
         );
     }
 
+    [Fact]
+    public void Several_threads_get_the_answers_of_one()
+    {
+        double[] Asked(int i) =>
+            [Slab.OfBeam((i + 1) / 400.0).Light.Escaped, Slab.OfEmittingCell(0, i / 400.0, 1).Floor];
+        double[][] one = [.. Enumerable.Range(0, 400).Select(Asked)];
+        double[][] several = [.. Enumerable.Range(0, 400).AsParallel().AsOrdered().Select(Asked)];
+        Assert.Equal(one, several);
+    }
+
     [Theory]
     [InlineData(1e3)]
     [InlineData(1e6)]
