@@ -3,15 +3,15 @@ using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Materials.Calibrations;
 using GlowMix.Recipes;
-using GlowMix.Spectra;
 
 namespace GlowMix.Pieces;
 
 /// <summary>Looks a recipe's materials up and fills in what it leaves open.</summary>
 public sealed class PieceAssembly
 {
-    private const double DefaultTemperatureC = 20;
-    private const double DefaultChargeMinutes = 480;
+    /// <summary>In light and in darkness, where the recipe tells none.</summary>
+    internal const double DefaultTemperatureC = 20;
+
     private const double DefaultLimitMcdPerM2 = 0.3;
     private const double DefaultMixingTemperatureC = 23;
     private const double DefaultWastePercent = 10;
@@ -22,9 +22,7 @@ public sealed class PieceAssembly
     private readonly Recipe recipe;
     private readonly Shelf shelf;
     private readonly IMaterialSource? files;
-    private readonly ProblemList problems;
-    private readonly List<Problem> ofMaterials = [];
-    private readonly List<string> takenAs = [];
+    private readonly AssemblyNotes notes;
     private readonly List<Material> used = [];
     private Calibration? calibration;
 
@@ -33,7 +31,7 @@ public sealed class PieceAssembly
         this.recipe = recipe;
         this.shelf = shelf;
         this.files = files;
-        problems = new ProblemList(recipe.File);
+        notes = new AssemblyNotes(recipe);
     }
 
     /// <summary>Puts a piece together.</summary>
@@ -64,25 +62,23 @@ public sealed class PieceAssembly
     )
     {
         var assembly = new PieceAssembly(recipe, shelf, files);
-        assembly.problems.AddRange(found);
+        assembly.notes.OfRecipe(found);
         var piece = assembly.Build();
-        bool failed =
-            assembly.problems.HasErrors || assembly.ofMaterials.Exists(p => p.Severity == Severity.Error);
-        return new(failed ? null : piece, [.. assembly.problems.InLineOrder(), .. assembly.ofMaterials]);
+        return new(assembly.notes.HasErrors ? null : piece, [.. assembly.notes.Problems]);
     }
 
     private Piece? Build()
     {
         calibration = CalibrationOf(recipe.CalibrationPath);
-        var resin = Take(shelf.Resin(recipe.ResinName), "resin");
+        var resin = notes.Take(shelf.Resin(recipe.ResinName), "resin");
         resin = resin is null ? null : Calibrated(resin, r => calibration?.Of(r) ?? r);
         var led = LedOf(recipe.Led.Source);
         led = led is null ? null : Calibrated(led, l => calibration?.Of(l) ?? l);
-        var board = Take(shelf.Board(recipe.BoardName ?? DefaultBoard), "board.material");
-        Note(recipe.BoardName is null, "white board");
+        var board = notes.Take(shelf.Board(recipe.BoardName ?? DefaultBoard), "board.material");
+        notes.Note(recipe.BoardName is null, "white board");
         for (int i = 0; i < recipe.CriteriaNames.Length; i++)
         {
-            Take(shelf.Criterion(recipe.CriteriaNames[i]), $"criteria.{i + 1}");
+            notes.Take(shelf.Criterion(recipe.CriteriaNames[i]), $"criteria.{i + 1}");
         }
 
         double? drive = led is null ? null : DriveOf(led);
@@ -90,19 +86,19 @@ public sealed class PieceAssembly
         var layers = recipe.Layers.Select(layer => LayerOf(layer, resin)).ToImmutableArray();
         CheckCalibration();
         bool glows = layers.Any(l => l?.HasPigment == true);
-        var steps = StepsOf(glows);
-        Note(glows && recipe.Pour.Face is null, "face up while it gels");
-        Note(glows && recipe.Darkness.LimitMcdPerM2 is null, "limit 0.3 mcd/m²");
-        Note(
+        var steps = new ChargeAssembly(recipe, shelf, notes).StepsOf(glows);
+        notes.Note(glows && recipe.Pour.Face is null, "face up while it gels");
+        notes.Note(glows && recipe.Darkness.LimitMcdPerM2 is null, "limit 0.3 mcd/m²");
+        notes.Note(
             recipe.Mixing.TemperatureC is null,
             $"mixed at {PieceTexts.Number(DefaultMixingTemperatureC)} °C"
         );
-        Note(recipe.Mixing.VacuumMin is null, $"{PieceTexts.Number(DefaultVacuumMin)} min of vacuum");
-        Note(
+        notes.Note(recipe.Mixing.VacuumMin is null, $"{PieceTexts.Number(DefaultVacuumMin)} min of vacuum");
+        notes.Note(
             recipe.Mixing.WastePercent is null && recipe.Pour is { LengthMm: not null, WidthMm: not null },
             $"{PieceTexts.Number(DefaultWastePercent)} % waste"
         );
-        Note(
+        notes.Note(
             recipe.Led.Count is null || recipe.Pour.LengthMm is null || recipe.Pour.WidthMm is null,
             "LED windows 5 % of the board (assumed)"
         );
@@ -135,7 +131,7 @@ public sealed class PieceAssembly
                 WastePercent = recipe.Mixing.WastePercent ?? DefaultWastePercent,
                 VacuumMin = recipe.Mixing.VacuumMin ?? DefaultVacuumMin,
                 Calibration = calibration,
-                TakenAs = [.. takenAs],
+                TakenAs = [.. notes.TakenAs],
             };
     }
 
@@ -146,7 +142,7 @@ public sealed class PieceAssembly
             return null;
         }
         var file = shelf.Calibration(path);
-        ofMaterials.AddRange(file.Problems);
+        notes.OfMaterials(file.Problems);
         return file.Calibration;
     }
 
@@ -174,7 +170,7 @@ public sealed class PieceAssembly
                 : null;
             if (warning is not null)
             {
-                problems.AddRange([recipe.ProblemAt("calibration", warning, Severity.Warning)]);
+                notes.Warn("calibration", warning);
             }
         }
     }
@@ -183,13 +179,13 @@ public sealed class PieceAssembly
     {
         if (source is LedByName named)
         {
-            return Take(shelf.Led(named.MaterialName), "led.material");
+            return notes.Take(shelf.Led(named.MaterialName), "led.material");
         }
         var (led, keyPath, problem, ofFile) = LedWithoutFile.Of(source, shelf, files);
-        ofMaterials.AddRange(ofFile);
+        notes.OfMaterials(ofFile);
         if (problem is not null)
         {
-            Error(keyPath, problem);
+            notes.Error(keyPath, problem);
         }
         return led;
     }
@@ -197,10 +193,10 @@ public sealed class PieceAssembly
     private double? DriveOf(Led led)
     {
         double drive = recipe.Led.DriveMa ?? led.AtMa.Value;
-        Note(recipe.Led.DriveMa is null, "LEDs at rated current");
+        notes.Note(recipe.Led.DriveMa is null, "LEDs at rated current");
         if (drive > led.MaxMa.Value)
         {
-            Error("led.drive_ma", PieceTexts.OverDriven(drive, led.Name, led.MaxMa.Value));
+            notes.Error("led.drive_ma", PieceTexts.OverDriven(drive, led.Name, led.MaxMa.Value));
             return null;
         }
         return drive;
@@ -220,7 +216,7 @@ public sealed class PieceAssembly
         double packages = count * led.PackageLengthMm.Value * led.PackageWidthMm.Value;
         if (packages >= length * width)
         {
-            Error(
+            notes.Error(
                 "led.count",
                 PieceTexts.PackagesDoNotFit(
                     count,
@@ -238,7 +234,7 @@ public sealed class PieceAssembly
         {
             return new(layer.Name, layer.DepthMm, null, 0, 0, 0, 1);
         }
-        var pigment = Take(shelf.Pigment(layer.PigmentName), $"layers.{layer.Name}.pigment");
+        var pigment = notes.Take(shelf.Pigment(layer.PigmentName), $"layers.{layer.Name}.pigment");
         pigment = pigment is null ? null : Calibrated(pigment, p => calibration?.Of(p) ?? p);
         if (pigment is null || resin is null)
         {
@@ -246,18 +242,18 @@ public sealed class PieceAssembly
         }
         if (pigment.DensityGPerCm3.Value <= resin.DensityMixGPerCm3.Value)
         {
-            Error($"layers.{layer.Name}.pigment", PieceTexts.PigmentFloats(pigment.Name, resin.Name));
+            notes.Error($"layers.{layer.Name}.pigment", PieceTexts.PigmentFloats(pigment.Name, resin.Name));
             return null;
         }
         double loading = layer.LoadingPercent ?? 0;
         double phi = PieceChange.VolumeFractionOf(loading, pigment, resin);
         if (phi > DensestVolumeFraction)
         {
-            Error($"layers.{layer.Name}.loading_percent", PieceTexts.TooDense(100 * phi));
+            notes.Error($"layers.{layer.Name}.loading_percent", PieceTexts.TooDense(100 * phi));
             return null;
         }
         double median = layer.GrainMedianUm ?? pigment.GrainMedianUm.Value;
-        Note(layer.GrainMedianUm is null, $"grain {PieceTexts.Number(median)} µm");
+        notes.Note(layer.GrainMedianUm is null, $"grain {PieceTexts.Number(median)} µm");
         return new(
             layer.Name,
             layer.DepthMm,
@@ -267,94 +263,5 @@ public sealed class PieceAssembly
             median,
             layer.GrainGsd ?? pigment.GrainGsd.Value
         );
-    }
-
-    private ImmutableArray<PieceStep>? StepsOf(bool glows)
-    {
-        if (recipe.Charge.Steps.IsEmpty)
-        {
-            Note(glows, "20 °C");
-            Note(glows, "charged 8 h by its own LEDs");
-            return
-            [
-                new PieceStep(
-                    true,
-                    null,
-                    null,
-                    DefaultChargeMinutes,
-                    DefaultTemperatureC,
-                    "8 h by its own LEDs"
-                ),
-            ];
-        }
-        Note(
-            glows
-                && (
-                    recipe.Darkness.TemperatureC is null
-                    || recipe.Charge.Steps.Any(s => s.TemperatureC is null)
-                ),
-            "20 °C where no temperature is given"
-        );
-        var steps = recipe.Charge.Steps.Select(StepOf).ToImmutableArray();
-        return steps.Any(s => s is null) ? null : [.. steps.Select(s => s!)];
-    }
-
-    private PieceStep? StepOf(RecipeChargeStep step, int index)
-    {
-        double temperature = step.TemperatureC ?? DefaultTemperatureC;
-        string time = PieceTexts.Hours(step.Minutes);
-        if (step.LampName is null)
-        {
-            string words = step.OwnLeds ? $"{time} by its own LEDs" : $"{time} dark";
-            return new(step.OwnLeds, null, null, step.Minutes, temperature, words);
-        }
-        string path = $"charge.steps.{index + 1}";
-        var lamp = Take(shelf.Lamp(step.LampName), step.OwnLeds ? $"{path}.with" : $"{path}.light");
-        if (lamp is null)
-        {
-            return null;
-        }
-        if (step.IlluminanceLx is double && !lamp.TakesIlluminance)
-        {
-            Error($"{path}.illuminance_lx", PieceTexts.LuxOfADarkLamp(lamp.Name, lamp.LmPerW));
-            return null;
-        }
-        Spectrum light = step.IlluminanceLx is double lx
-            ? lamp.WPerM2NmAtLux(lx)
-            : lamp.WPerM2NmAtIrradiance(step.IrradianceWPerM2 ?? 0);
-        string strength = step.IlluminanceLx is double lux
-            ? $"{PieceTexts.Number(lux)} lx"
-            : $"{PieceTexts.Number(step.IrradianceWPerM2 ?? 0)} W/m²";
-        string own = step.OwnLeds ? "its own LEDs and " : "";
-        return new(
-            step.OwnLeds,
-            lamp,
-            light,
-            step.Minutes,
-            temperature,
-            $"{time} by {own}{strength} of {lamp.Name}"
-        );
-    }
-
-    private T? Take<T>(Loaded<T> loaded, string keyPath)
-        where T : Material
-    {
-        if (loaded.NotFound is { } reason)
-        {
-            Error(keyPath, reason);
-        }
-        // The same file may be named twice.
-        ofMaterials.AddRange(loaded.Problems.Except(ofMaterials));
-        return loaded.Material;
-    }
-
-    private void Error(string keyPath, string text) => problems.AddRange([recipe.ProblemAt(keyPath, text)]);
-
-    private void Note(bool isTaken, string text)
-    {
-        if (isTaken && !takenAs.Contains(text))
-        {
-            takenAs.Add(text);
-        }
     }
 }

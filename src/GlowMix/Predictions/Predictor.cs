@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using GlowMix.Afterglow;
 using GlowMix.Casting;
 using GlowMix.Documents;
-using GlowMix.LitState;
 using GlowMix.Materials;
-using GlowMix.Optics.Grains;
 using GlowMix.Optics.Pour;
 using GlowMix.Pieces;
 using GlowMix.Predictions.Kept;
@@ -22,6 +20,7 @@ public sealed class Predictor
     private readonly OpticsShelf optics = new();
     private readonly PigmentSheets sheets;
     private readonly LadderShelf ladders;
+    private readonly PredictionChecks checks;
 
     /// <param name="shelf">Where materials are looked up.</param>
     /// <param name="files">Where paths in a recipe lead; null if nowhere.</param>
@@ -32,6 +31,7 @@ public sealed class Predictor
         this.files = files;
         sheets = new(shelf, optics);
         ladders = new(sheets);
+        checks = new(optics, sheets, ladders);
     }
 
     /// <summary>Where materials are looked up.</summary>
@@ -68,12 +68,7 @@ public sealed class Predictor
         {
             return reading;
         }
-        ImmutableArray<Problem> found =
-        [
-            .. TargetProblems(piece.Recipe),
-            .. LedProblems(piece),
-            .. piece.Layers.Where(l => l.HasPigment).SelectMany(l => PigmentProblems(piece, l)).Distinct(),
-        ];
+        var found = checks.Of(piece);
         bool failed = found.Any(p => p.Severity == Severity.Error);
         return new(failed ? null : piece, [.. reading.Problems, .. found]);
     }
@@ -251,82 +246,5 @@ public sealed class Predictor
             }
         }
         return samples;
-    }
-
-    private static IEnumerable<Problem> TargetProblems(Recipe recipe)
-    {
-        for (int i = 0; i < recipe.Targets.Length; i++)
-        {
-            var target = recipe.Targets[i];
-            if (FigureCatalogue.Find(target.Figure, target.AtMinutes) is null)
-            {
-                var near = NearestWord.Of(
-                    target.Figure,
-                    FigureCatalogue.All.Select(f => f.Family).Distinct()
-                );
-                yield return recipe.ProblemAt(
-                    $"targets.{i + 1}.figure",
-                    PredictionTexts.NoSuchFigure(target.Figure, near)
-                );
-            }
-        }
-    }
-
-    private static IEnumerable<Problem> LedProblems(Piece piece)
-    {
-        var first = FirstPass.Of(PieceLight.BandsOf(piece), piece.Resin.RefractiveIndex.Value);
-        if (first.Any(s => s.Samples.ContainsAnyExceptInRange(0, double.PositiveInfinity)))
-        {
-            yield return piece.Recipe.ProblemAt(
-                "led",
-                PredictionTexts.LedContradicts(piece.Led.Name, piece.Resin.Name)
-            );
-        }
-    }
-
-    private IEnumerable<Problem> PigmentProblems(Piece piece, PieceLayer layer)
-    {
-        string place = $"layers.{layer.Name}.pigment";
-        var (sample, problems) = sheets.SampleOf(layer.Pigment!);
-        foreach (var problem in problems)
-        {
-            yield return problem;
-        }
-        if (sample is null)
-        {
-            yield break;
-        }
-        var pigment = layer.Pigment!;
-        string? refusal =
-            GrainRefusal(pigment, piece.Resin, layer.GrainMedianUm, layer.GrainGsd)
-            ?? GrainRefusal(pigment, sample.Resin, pigment.GrainMedianUm.Value, pigment.GrainGsd.Value)
-            ?? (
-                ladders.FitOf(sample, Variation.Likely).Refusal is { } text
-                    ? PredictionTexts.SheetRefused(pigment.Name, text)
-                    : null
-            );
-        if (refusal is not null)
-        {
-            yield return piece.Recipe.ProblemAt(place, refusal);
-        }
-    }
-
-    /// <summary>Why grains that a recipe or a file may name are still not computed; null if they are.</summary>
-    private string? GrainRefusal(Pigment pigment, Resin resin, double medianUm, double gsd)
-    {
-        try
-        {
-            _ = optics.GrainsOf(pigment, resin, medianUm, gsd);
-            return null;
-        }
-        catch (ArgumentOutOfRangeException e) when (e.ParamName == "resinIndex")
-        {
-            return PredictionTexts.ResinTooDense(resin.Name);
-        }
-        catch (ArgumentOutOfRangeException e)
-            when (e.ParamName is "sizes" or "medianUm" or "geometricStandardDeviation")
-        {
-            return PredictionTexts.GrainsTooLarge(medianUm, gsd, GrainTable.DefaultSizeCount);
-        }
     }
 }
