@@ -4,6 +4,7 @@ using GlowMix.Casting;
 using GlowMix.Materials;
 using GlowMix.Optics.Grains;
 using GlowMix.Optics.Pour;
+using GlowMix.Spectra;
 
 namespace GlowMix.Predictions;
 
@@ -37,14 +38,27 @@ internal sealed class OpticsShelf(bool readsDerived = true, int sizeCount = Grai
     }
 
     /// <summary>Grains worked out anew, and not kept.</summary>
-    public ClassedGrains Average(Pigment pigment, Resin resin, double medianUm, double gsd, int highestMoment)
+    /// <param name="pigment">Of its numbers index and absorption count.</param>
+    /// <param name="resin">Of its numbers the index counts.</param>
+    /// <param name="medianUm">Median diameter, µm.</param>
+    /// <param name="gsd">Geometric standard deviation.</param>
+    /// <param name="highestMoment">Of the phase functions.</param>
+    /// <param name="everySecond">As <see cref="GrainTable.OfEverySecond"/> has them.</param>
+    public ClassedGrains Average(
+        Pigment pigment,
+        Resin resin,
+        double medianUm,
+        double gsd,
+        int highestMoment,
+        bool everySecond = false
+    )
     {
         var sizes = GrainSizes.ByMass(medianUm, gsd);
         return new([
             .. Enumerable
                 .Range(0, GrainClasses.Count)
                 .Select(i =>
-                    GrainTable.Of(
+                    (everySecond ? GrainTable.OfEverySecond : (Averaging)GrainTable.Of)(
                         pigment.RefractiveIndex.Value,
                         pigment.AbsorptionPerMm.Value,
                         resin.RefractiveIndex.Value,
@@ -55,6 +69,15 @@ internal sealed class OpticsShelf(bool readsDerived = true, int sizeCount = Grai
                 ),
         ]);
     }
+
+    private delegate GrainTable Averaging(
+        Spectrum pigmentIndex,
+        Spectrum pigmentAbsorptionPerMm,
+        Spectrum resinIndex,
+        GrainSizes sizes,
+        int sizeCount,
+        int highestMoment
+    );
 
     /// <summary>Materials are told apart by what they are, not by comparing all their numbers.</summary>
     private sealed class GrainKey(Pigment pigment, Resin resin, double medianUm, double gsd)

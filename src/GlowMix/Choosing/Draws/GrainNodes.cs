@@ -136,13 +136,15 @@ internal sealed class GrainNodes
             ),
             AbsorptionPerMm = pigment.AbsorptionPerMm.Select(a => factor * a),
         };
-        double[] row = GrainNumbers.Of(optics.Average(moved, resin, size * medianUm, gsd, HighestMoment));
+        double[] row = GrainNumbers.Of(
+            optics.Average(moved, resin, size * medianUm, gsd, HighestMoment, everySecond: true)
+        );
         int width = GrainNumbers.PerWavelength(HighestMoment);
         for (int i = 0; i < row.Length; i += width)
         {
             row[i] /= factor;
         }
         // Absorption damps resonances and follows the pigment's own spectrum: such ratios are taken as they are.
-        return key.Absorption != 0 ? row : SmoothRatio.Of(rows[default].Value, row, width);
+        return SmoothRatio.Of(rows[default].Value, row, width, isSmooth: key.Absorption == 0);
     }
 }

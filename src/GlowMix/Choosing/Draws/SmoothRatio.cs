@@ -14,34 +14,44 @@ namespace GlowMix.Choosing.Draws;
 /// </remarks>
 internal static class SmoothRatio
 {
-    /// <summary>Samples either side: 50 nm, and a third of the ringing is left.</summary>
+    /// <summary>The other grains are known at every second wavelength.</summary>
+    private const int Every = 2;
+
+    /// <summary>Wavelengths either side: 50 nm, and less than half of the ringing is left.</summary>
     private const int Reach = 10;
 
-    private static readonly ImmutableArray<(int First, double[] Weights)> Windows =
+    private static readonly ImmutableArray<(int First, double[] Weights)> Smoothing =
     [
         .. Enumerable.Range(0, WavelengthGrid.Count).Select(WindowAt),
     ];
 
-    /// <summary>A row times the smoothed ratio of another to it.</summary>
+    private static readonly ImmutableArray<(int First, double[] Weights)> Joining =
+    [
+        .. Enumerable.Range(0, WavelengthGrid.Count).Select(CubicAt),
+    ];
+
+    /// <summary>A row times the ratio of another to it.</summary>
     /// <param name="own">Class by class and wavelength by wavelength, as <see cref="GrainNumbers"/> has them.</param>
-    /// <param name="other">The same numbers of other grains.</param>
+    /// <param name="other">The same numbers of other grains, of which those at every second wavelength are read.</param>
     /// <param name="width">Numbers at one wavelength.</param>
-    public static double[] Of(double[] own, double[] other, int width)
+    /// <param name="isSmooth">False takes the ratio as it is where it is known, and a cubic between.</param>
+    public static double[] Of(double[] own, double[] other, int width, bool isSmooth = true)
     {
+        var windows = isSmooth ? Smoothing : Joining;
         var row = new double[own.Length];
-        var ratios = new double[WavelengthGrid.Count];
+        var ratios = new double[((WavelengthGrid.Count - 1) / Every) + 1];
         for (int first = 0; first < own.Length; first += WavelengthGrid.Count * width)
         {
             for (int q = first; q < first + width; q++)
             {
                 for (int i = 0; i < ratios.Length; i++)
                 {
-                    int at = q + (i * width);
+                    int at = q + (Every * i * width);
                     ratios[i] = own[at] > 0 ? other[at] / own[at] : 1;
                 }
-                for (int i = 0; i < ratios.Length; i++)
+                for (int i = 0; i < WavelengthGrid.Count; i++)
                 {
-                    var (from, weights) = Windows[i];
+                    var (from, weights) = windows[i];
                     double ratio = 0;
                     for (int w = 0; w < weights.Length; w++)
                     {
@@ -57,14 +67,32 @@ internal static class SmoothRatio
 
     private static (int First, double[] Weights) WindowAt(int sample)
     {
-        int first = Math.Max(0, sample - Reach);
-        int count = Math.Min(WavelengthGrid.Count - 1, sample + Reach) - first + 1;
+        int first = (Math.Max(0, sample - Reach) + Every - 1) / Every;
+        int last = Math.Min(WavelengthGrid.Count - 1, sample + Reach) / Every;
         var powers = Matrix<double>.Build.Dense(
-            count,
+            last - first + 1,
             3,
-            (row, column) => Math.Pow((first + row - sample) / (double)Reach, column)
+            (row, column) => Math.Pow(((Every * (first + row)) - sample) / (double)Reach, column)
         );
         // The parabola's value at the sample itself is its constant term.
-        return (first, powers.QR().Solve(Matrix<double>.Build.DenseIdentity(count)).Row(0).ToArray());
+        return (
+            first,
+            powers.QR().Solve(Matrix<double>.Build.DenseIdentity(powers.RowCount)).Row(0).ToArray()
+        );
+    }
+
+    private static (int First, double[] Weights) CubicAt(int sample)
+    {
+        if (sample % Every == 0)
+        {
+            return (sample / Every, [1]);
+        }
+        const int Points = 4;
+        int count = ((WavelengthGrid.Count - 1) / Every) + 1;
+        int first = Math.Clamp((sample / Every) - 1, 0, count - Points);
+        double[] nodes = [.. Enumerable.Range(first, Points).Select(n => (double)(Every * n))];
+        var weights = new double[Points];
+        Lagrange.Weights(nodes, sample, weights);
+        return (first, weights);
     }
 }

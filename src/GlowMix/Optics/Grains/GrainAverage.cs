@@ -15,18 +15,22 @@ internal sealed record GrainAverage(double AbsorptionPerMm, double ScatteringPer
     private const double NmPerUm = 1e3;
     private const double UmPerMm = 1e3;
 
-    /// <summary>Averages at each wavelength of the model. The result does not depend on the number of cores.</summary>
+    /// <summary>
+    /// Averages at each wavelength of the model, or at every so many of them from the first on. The result does not depend on the
+    /// number of cores.
+    /// </summary>
     public static GrainAverage[] OverWavelengths(
         Spectrum pigmentIndex,
         Spectrum pigmentAbsorptionPerMm,
         Spectrum resinIndex,
         SizeNodes sizes,
-        int highestMoment
+        int highestMoment,
+        int every = 1
     )
     {
         double largest = LargestSizeParameter(sizes, resinIndex);
         using var coupling = new CouplingTable(LorenzMie.TermsFor(largest), highestMoment);
-        var averages = new GrainAverage[WavelengthGrid.Count];
+        var averages = new GrainAverage[((WavelengthGrid.Count - 1) / every) + 1];
         if (FourSpheres.IsSupported)
         {
             // Two neighbours at a time, in order: short waves take longest and go first.
@@ -61,8 +65,9 @@ internal sealed record GrainAverage(double AbsorptionPerMm, double ScatteringPer
         }
         return averages;
 
-        GrainOptics Sphere(int i)
+        GrainOptics Sphere(int average)
         {
+            int i = every * average;
             double nm = WavelengthGrid.NmAt(i);
             double k = pigmentAbsorptionPerMm[i] * nm / (4 * Math.PI * NmPerMm);
             var index = new Complex(pigmentIndex[i] / resinIndex[i], k / resinIndex[i]);

@@ -174,8 +174,14 @@ internal sealed class PourBench
             int firstGroup = part.FirstGroup;
             for (int g = 0; g < part.GroupEdgesMm.Length - 1; g++)
             {
-                transfer.SolveCell(p, part.GroupEdgesMm[g], part.GroupEdgesMm[g + 1], light);
-                AddGroupMeans(fluence.AsSpan((firstGroup + g) * groups, groups));
+                int from = firstGroup + g;
+                transfer.SolveCellBelow(p, part.GroupEdgesMm[g], part.GroupEdgesMm[g + 1], light);
+                AddGroupMeans(fluence.AsSpan(from * groups, groups), upTo: p);
+                // What the groups of lower parts send into this one is what it sends into them.
+                for (int below = 0; below < firstGroup; below++)
+                {
+                    fluence[(below * groups) + from] = fluence[(from * groups) + below];
+                }
             }
             CellSource.AddOwnFluence(
                 transfer.Layer(p),
@@ -187,10 +193,10 @@ internal sealed class PourBench
         return fluence;
     }
 
-    private void AddGroupMeans(Span<double> row)
+    private void AddGroupMeans(Span<double> row, int upTo)
     {
         var parts = optics.Grid.Parts;
-        for (int q = 0; q < parts.Count; q++)
+        for (int q = 0; q <= upTo; q++)
         {
             var part = parts[q];
             for (int c = 0; c < part.CellCount; c++)

@@ -20,10 +20,9 @@ internal sealed class LayerOperators
     private readonly int n;
     private readonly double[] evenRates;
     private readonly double[] oddRates;
-    private readonly double[] evenFactor;
-    private readonly double[] oddFactor;
-    private readonly double[] evenRows;
-    private readonly double[] oddRows;
+    private readonly double[] factor;
+    private readonly double[] evenAmplitudes;
+    private readonly double[] oddAmplitudes;
     private readonly double[] work;
     private StreamQuadrature? quadrature;
 
@@ -33,10 +32,9 @@ internal sealed class LayerOperators
         evenRates = new double[n];
         oddRates = new double[n];
         work = new double[n];
-        evenFactor = new double[n * n];
-        oddFactor = new double[n * n];
-        evenRows = new double[n * n];
-        oddRows = new double[n * n];
+        factor = new double[n * n];
+        evenAmplitudes = new double[n * n];
+        oddAmplitudes = new double[n * n];
         Reflection = new double[n * n];
         Transmission = new double[n * n];
         StraightThrough = new double[n];
@@ -78,10 +76,8 @@ internal sealed class LayerOperators
             evenRates[j] = k * half;
             oddRates[j] = k * OpticalDepth < 1e-6 ? OpticalDepth / 2 : half / k;
         }
-        FactorWithDiagonal(evenFactor, evenRows, modes.SumGram, evenRates, modes.Sum);
-        FactorWithDiagonal(oddFactor, oddRows, modes.DifferenceGram, oddRates, modes.Difference);
-        RowMath.UpperGram(Reflection, evenRows, n);
-        RowMath.UpperGram(Transmission, oddRows, n);
+        Solve(evenAmplitudes, Reflection, modes.SumGram, evenRates, modes.Sum);
+        Solve(oddAmplitudes, Transmission, modes.DifferenceGram, oddRates, modes.Difference);
         for (int i = 0; i < n; i++)
         {
             for (int j = i; j < n; j++)
@@ -102,7 +98,7 @@ internal sealed class LayerOperators
     {
         if (Modes.Scatters)
         {
-            RowMath.Multiply(target, Transmission, vector);
+            RowMath.MultiplyTransposed(target, Transmission, vector);
             return;
         }
         for (int i = 0; i < n; i++)
@@ -116,7 +112,7 @@ internal sealed class LayerOperators
     {
         if (Modes.Scatters)
         {
-            RowMath.Multiply(target, Reflection, vector);
+            RowMath.MultiplyTransposed(target, Reflection, vector);
         }
         else
         {
@@ -144,12 +140,12 @@ internal sealed class LayerOperators
         {
             work[i] = downAtUpperFace[i] + upAtLowerFace[i];
         }
-        Amplitudes(inside.Even, evenFactor, evenRows);
+        RowMath.Multiply(inside.Even, evenAmplitudes, work);
         for (int i = 0; i < n; i++)
         {
             work[i] = downAtUpperFace[i] - upAtLowerFace[i];
         }
-        Amplitudes(inside.Odd, oddFactor, oddRows);
+        RowMath.Multiply(inside.Odd, oddAmplitudes, work);
     }
 
     /// <summary>Flux absorbed in the whole layer.</summary>
@@ -255,24 +251,10 @@ internal sealed class LayerOperators
         );
     }
 
-    /// <summary>2 H⁻¹ (rows of the mode matrix)ᵀ times half of the work vector.</summary>
-    private void Amplitudes(Span<double> amplitudes, double[] factor, double[] rows)
-    {
-        RowMath.Multiply(amplitudes, rows, work);
-        for (int i = n - 1; i >= 0; i--)
-        {
-            double sum = amplitudes[i];
-            for (int k = i + 1; k < n; k++)
-            {
-                sum -= factor[(i * n) + k] * amplitudes[k];
-            }
-            amplitudes[i] = sum / factor[(i * n) + i];
-        }
-    }
-
-    private void FactorWithDiagonal(
-        double[] factor,
-        double[] rows,
+    /// <summary>With H = gram + diagonal, amplitudes ← H⁻¹ modesᵀ and response ← modes H⁻¹ modesᵀ, on and above its diagonal.</summary>
+    private void Solve(
+        double[] amplitudes,
+        double[] response,
         double[] gram,
         double[] diagonal,
         double[] modes
@@ -284,8 +266,10 @@ internal sealed class LayerOperators
             factor[(j * n) + j] += diagonal[j];
         }
         RowMath.Cholesky(factor, n);
-        RowMath.Transpose(rows, modes, n);
-        RowMath.SolveUpperTransposed(rows, factor, n);
+        RowMath.Transpose(amplitudes, modes, n);
+        RowMath.SolveUpperTransposed(amplitudes, factor, n);
+        RowMath.UpperGram(response, amplitudes, n);
+        RowMath.SolveUpper(amplitudes, factor, n);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -10,6 +10,8 @@ internal sealed class SeenAbove(int nodes)
     private readonly int n = nodes;
     private readonly double[] reflection = new double[nodes * nodes];
     private readonly double[] factors = new double[nodes * nodes];
+    private readonly double[] loop = new double[nodes * nodes];
+    private readonly double[] sum = new double[nodes];
     private readonly double[] product = new double[nodes * nodes];
     private bool isNothing;
     private bool isDiagonal;
@@ -46,8 +48,7 @@ internal sealed class SeenAbove(int nodes)
             layer.Reflection.CopyTo(reflection, 0);
             return;
         }
-        layer.Transmission.CopyTo(reflection, 0);
-        RowMath.SolveLuRows(reflection, above.factors, n);
+        RowMath.MultiplyMatrices(reflection, above.loop, layer.Transmission, n);
         if (above.isDiagonal)
         {
             for (int i = 0; i < n; i++)
@@ -63,7 +64,7 @@ internal sealed class SeenAbove(int nodes)
         RowMath.AddScaled(reflection, layer.Reflection, 1);
     }
 
-    /// <summary>Factors 1 − R Γ for the layer below; a clear layer sends nothing back up, and nothing sends nothing back down.</summary>
+    /// <summary>Inverts 1 − R Γ for the layer below; a clear layer sends nothing back up, and nothing sends nothing back down.</summary>
     public void CloseLoop(LayerOperators layer)
     {
         hasLoop = layer.Modes.Scatters && !isNothing;
@@ -91,6 +92,7 @@ internal sealed class SeenAbove(int nodes)
             factors[(i * n) + i] += 1;
         }
         RowMath.FactorLu(factors, n);
+        RowMath.InvertLu(loop, factors, n);
     }
 
     /// <summary>up ← (1 − R Γ)⁻¹ up: all the light that goes up through the face, from what does so for the first time.</summary>
@@ -98,7 +100,8 @@ internal sealed class SeenAbove(int nodes)
     {
         if (hasLoop)
         {
-            RowMath.SolveLu(up, factors, n);
+            RowMath.Multiply(sum, loop, up);
+            sum.CopyTo(up);
         }
     }
 

@@ -154,6 +154,22 @@ internal sealed class StackTransfer(int nodes)
     /// <param name="light">Light in each layer, without the source's own field (<see cref="CellSource.AddOwnFluence"/>).</param>
     public SourceShares SolveCell(int layer, double fromMm, double toMm, LayerLight[] light)
     {
+        EmitFromCell(layer, fromMm, toMm);
+        return Climb(light);
+    }
+
+    /// <summary>
+    /// The same light in the cell's own layer and those below it alone. Into what lies above, a cell sends what that, by
+    /// reciprocity, sends into the cell.
+    /// </summary>
+    public void SolveCellBelow(int layer, double fromMm, double toMm, LayerLight[] light)
+    {
+        EmitFromCell(layer, fromMm, toMm);
+        ClimbThrough(light, 0, layer);
+    }
+
+    private void EmitFromCell(int layer, double fromMm, double toMm)
+    {
         ClearSources();
         var emission = emissions[layer];
         emission.Emits = true;
@@ -163,7 +179,6 @@ internal sealed class StackTransfer(int nodes)
         emission.AddAnswerToHeld(layers[layer]);
         PassSourcesDown(layer);
         Array.Clear(first);
-        return Climb(light);
     }
 
     /// <summary>Unit flux, on horizontal area, of a collimated beam from the air.</summary>
@@ -231,11 +246,25 @@ internal sealed class StackTransfer(int nodes)
         }
     }
 
-    /// <summary>From the floor up: the light through every face, and from it the light inside. <c>first</c> holds what goes up at the floor.</summary>
+    /// <summary>From the floor up through every layer, and out. <c>first</c> holds what goes up at the floor.</summary>
     private SourceShares Climb(LayerLight[] light, int lowest = 0)
     {
+        double arriving = ClimbThrough(light, lowest, Count - 1);
+        double escaped = 0;
+        for (int i = 0; i < n; i++)
+        {
+            double through = isOpen ? 1 : 1 - Quadrature.FaceReflectance[i];
+            escaped += Quadrature.FluxRoots[i] * through * first[i];
+        }
+        return new SourceShares(Math.Tau * escaped, arriving);
+    }
+
+    /// <summary>The light through the faces of some layers, and from it the light inside them.</summary>
+    /// <returns>What comes down on the lowest face; <c>first</c> then holds what goes up through the highest.</returns>
+    private double ClimbThrough(LayerLight[] light, int lowest, int highest)
+    {
         double arriving = 0;
-        for (int i = lowest; i < Count; i++)
+        for (int i = lowest; i <= highest; i++)
         {
             var operators = layers[i];
             var emission = emissions[i];
@@ -263,13 +292,7 @@ internal sealed class StackTransfer(int nodes)
             operators.Inside(light[i], first, third);
             second.CopyTo(first, 0);
         }
-        double escaped = 0;
-        for (int i = 0; i < n; i++)
-        {
-            double through = isOpen ? 1 : 1 - Quadrature.FaceReflectance[i];
-            escaped += Quadrature.FluxRoots[i] * through * first[i];
-        }
-        return new SourceShares(Math.Tau * escaped, arriving);
+        return arriving;
     }
 
     private double ArrivingAtFloor(int lowest)
