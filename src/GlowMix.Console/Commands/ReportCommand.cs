@@ -102,25 +102,23 @@ internal sealed class ReportCommand : FileCommand
             return null;
         }
         var folder = FolderMaterials.BesideFile(name, Surroundings);
-        var outcome = Runner.Predict(text, folder, isQuick ? null : new UnwatchedDraws(), Surroundings.Stop);
-        code = Math.Max(code, Problems.Tell(outcome.Problems, Surroundings));
         var predictor = Runner.PredictorFor(folder);
         var document = RecipeDocument.Read(text);
-        if (outcome.Prediction is not { } prediction || predictor.Check(document).Piece is not { } piece)
-        {
-            return null;
-        }
-        var criteria = piece
-            .Recipe.CriteriaNames.Select(criterion => predictor.Shelf.Criterion(criterion).Material)
-            .OfType<Criterion>()
-            .ToArray();
-        var markings = MarkingGuide.Of(
-            piece,
+        var (outcome, markings) = MarkedForecast.Of(
+            document,
             predictor,
-            criteria,
             isQuick ? 0 : Forecaster.UsualDraws,
             Surroundings.Stop
         );
+        code = Math.Max(code, Problems.Tell(outcome.Problems, Surroundings));
+        if (
+            markings is null
+            || outcome.Prediction is not { } prediction
+            || predictor.Check(document).Piece is not { } piece
+        )
+        {
+            return null;
+        }
         code = Math.Max(code, Problems.Tell(markings.Problems, Surroundings));
         return new(
             piece,

@@ -202,7 +202,7 @@ public sealed class Balance
             {
                 try
                 {
-                    return forecaster.DrawnWithTable(changed, null, null, draws, cores, stop);
+                    return forecaster.DrawnWithTable(changed, null, null, draws, cores, null, stop);
                 }
                 catch (OperationCanceledException) when (stop.IsCancellationRequested)
                 {

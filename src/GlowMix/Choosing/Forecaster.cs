@@ -89,15 +89,19 @@ public sealed class Forecaster
         int draws = UsualDraws,
         int? cores = null,
         CancellationToken stop = default
-    ) => DrawnWithTable(document, likely, done, draws, cores, stop).Outcome;
+    ) => DrawnWithTable(document, likely, done, draws, cores, charges: null, stop).Outcome;
 
-    /// <summary>As <see cref="Drawn"/>, and the draws themselves; these are null where the recipe has errors.</summary>
+    /// <summary>
+    /// As <see cref="Drawn"/>, and the draws themselves, with the glow after other charges where some are asked for; these are null
+    /// where the recipe has errors.
+    /// </summary>
     internal (PredictionOutcome Outcome, DrawTable? Table) DrawnWithTable(
         RecipeDocument document,
         Action<Prediction>? likely,
         Action<int>? done,
         int draws,
         int? cores,
+        IReadOnlyList<Func<Piece, Piece>>? charges,
         CancellationToken stop
     )
     {
@@ -111,7 +115,10 @@ public sealed class Forecaster
         likely?.Invoke(prediction);
         stop.ThrowIfCancellationRequested();
         var table = DrawTable.Of(
-            new DrawBench(piece, new DrawShelf(predictor.Optics, predictor.Sheets)),
+            new DrawBench(piece, new DrawShelf(predictor.Optics, predictor.Sheets))
+            {
+                Charges = charges ?? [],
+            },
             draws,
             cores,
             done,

@@ -1,12 +1,18 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using GlowMix.Afterglow;
 using GlowMix.Choosing.Draws;
 using GlowMix.Colour;
 using GlowMix.Documents;
 using GlowMix.Materials;
+using GlowMix.Optics.Pour;
 using GlowMix.Pieces;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
+using Charges = System.Collections.Generic.IReadOnlyList<System.Func<
+    GlowMix.Pieces.Piece,
+    GlowMix.Pieces.Piece
+>>;
 
 namespace GlowMix.Markings;
 
@@ -29,13 +35,17 @@ public sealed class MarkingGuide
 
     private readonly Piece piece;
     private readonly Predictor predictor;
-    private readonly int draws;
+    private readonly Func<Charges, IReadOnlyList<GlowCurve[]>>? drawn;
     private readonly CancellationToken stop;
     private readonly Dictionary<(Lamp Lamp, double Lx, double Minutes), GlowBand> glows = [];
     private readonly List<Problem> problems = [];
 
-    private MarkingGuide(Piece piece, Predictor predictor, int draws, CancellationToken stop) =>
-        (this.piece, this.predictor, this.draws, this.stop) = (piece, predictor, draws, stop);
+    private MarkingGuide(
+        Piece piece,
+        Predictor predictor,
+        Func<Charges, IReadOnlyList<GlowCurve[]>>? drawn,
+        CancellationToken stop
+    ) => (this.piece, this.predictor, this.drawn, this.stop) = (piece, predictor, drawn, stop);
 
     /// <summary>Compares a piece with criteria.</summary>
     /// <param name="piece">A piece that <see cref="Predictor.Check"/> gave back.</param>
@@ -54,7 +64,27 @@ public sealed class MarkingGuide
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(predictor);
         ArgumentNullException.ThrowIfNull(criteria);
-        var guide = new MarkingGuide(piece, predictor, draws, stop);
+        return Of(piece, predictor, criteria, draws > 0 ? Drawn : null, stop);
+
+        IReadOnlyList<GlowCurve[]> Drawn(Charges charges) =>
+            DrawnGlows.Of(new DrawBench(piece, predictor.Optics, predictor.Sheets), charges, draws, stop);
+    }
+
+    /// <summary>Compares a piece whose draws come from elsewhere.</summary>
+    /// <param name="piece">A piece that <see cref="Predictor.Check"/> gave back.</param>
+    /// <param name="predictor">Who predicts it.</param>
+    /// <param name="criteria">In the order wanted.</param>
+    /// <param name="drawn">The glow of every draw that counts after each charge; null for the bounding runs.</param>
+    /// <param name="stop">Ends the work.</param>
+    internal static MarkingGuidance Of(
+        Piece piece,
+        Predictor predictor,
+        IReadOnlyList<Criterion> criteria,
+        Func<Charges, IReadOnlyList<GlowCurve[]>>? drawn,
+        CancellationToken stop
+    )
+    {
+        var guide = new MarkingGuide(piece, predictor, drawn, stop);
         var room = guide.Solve(criteria);
         var compared = ImmutableArray.CreateBuilder<CriterionComparison>(criteria.Count);
         foreach (var criterion in criteria)
@@ -192,17 +222,15 @@ public sealed class MarkingGuide
     private IReadOnlyList<GlowBand> BandsOf(IReadOnlyList<Func<Piece, Piece>> charges)
     {
         stop.ThrowIfCancellationRequested();
-        if (draws > 0)
+        if (drawn?.Invoke(charges) is { } curves && curves[0].Length > 0)
         {
-            var bench = new DrawBench(piece, predictor.Optics, predictor.Sheets);
-            var curves = DrawnGlows.Of(bench, charges, draws, stop);
-            if (curves[0].Length > 0)
-            {
-                return
-                [
-                    .. charges.Select((c, i) => new GlowBand(predictor.LikelyRun(c(piece)).Glow!, curves[i])),
-                ];
-            }
+            var pour = PourOptics.Of(predictor.StackOf(piece));
+            return
+            [
+                .. charges.Select(
+                    (c, i) => new GlowBand(predictor.LikelyRun(c(piece), pour).Glow!, curves[i])
+                ),
+            ];
         }
         return [.. charges.Select(c => new GlowBand(predictor.RunsOf(c(piece))))];
     }

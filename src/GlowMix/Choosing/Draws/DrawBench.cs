@@ -63,6 +63,12 @@ internal sealed class DrawBench
     /// <summary>What is drawn.</summary>
     public ImmutableArray<DoubtfulNumber> Numbers { get; }
 
+    /// <summary>
+    /// Other charges whose glow each draw tells too, where the piece has pigment; each turns the piece into the same layers after
+    /// that charge.
+    /// </summary>
+    public IReadOnlyList<Func<Piece, Piece>> Charges { get; init; } = [];
+
     /// <summary>Works out beforehand what draws share, so that they do not wait for each other.</summary>
     /// <param name="points">All of them, each with a share for every number.</param>
     public void Prepare(IEnumerable<double[]> points)
@@ -96,7 +102,12 @@ internal sealed class DrawBench
         var light = PieceLight.Of(drawn.Piece, drawn.Optics, 1);
         var glow = piece.HasPigment ? PieceGlow.Of(light, p => ladders[p]) : null;
         var (figures, raMeaningful) = Predictions.Run.FiguresOf(light, glow);
-        return new(figures, raMeaningful, glow is null ? null : Bounds.LuminancesOf(glow));
+        return new(
+            figures,
+            raMeaningful,
+            glow is null ? null : Bounds.LuminancesOf(glow),
+            glow is null ? [] : GlowsAfter(Charges, drawn, light.Pour, ladders)
+        );
     }
 
     /// <summary>The glow of one draw after several charges; null if its pigment could not have given its own sheet.</summary>
@@ -110,13 +121,20 @@ internal sealed class DrawBench
             return null;
         }
         var pour = PourOptics.Of(PieceLight.StackOf(drawn.Piece, drawn.Optics, 1));
-        return
+        return GlowsAfter(charges, drawn, pour, ladders);
+    }
+
+    private static GlowCurve[] GlowsAfter(
+        IReadOnlyList<Func<Piece, Piece>> charges,
+        DrawnPiece drawn,
+        PourOptics pour,
+        IReadOnlyDictionary<Pigment, TrapLadder> ladders
+    ) =>
         [
             .. charges.Select(charged =>
                 PieceGlow.Of(PieceLight.Of(charged(drawn.Piece), pour), p => ladders[p]).Photopic
             ),
         ];
-    }
 
     /// <summary>The piece of one draw.</summary>
     internal DrawnPiece DrawnOf(double[] point) => DraftOf(point).Drawn(grains, streams);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Afterglow;
 using GlowMix.Predictions;
 using MathNet.Numerics.Statistics;
 
@@ -114,6 +115,9 @@ internal sealed class DrawTable
 
     /// <summary>Every draw that counts, in order.</summary>
     public IEnumerable<Draw> Draws => kept.Select(k => k.Draw);
+
+    /// <summary>The glow after one of the bench's other charges in every draw that counts, in order.</summary>
+    public GlowCurve[] GlowsAfter(int charge) => [.. Draws.Select(d => d.Glows[charge])];
 
     /// <summary>A figure in every draw that counts, in order.</summary>
     public IReadOnlyList<double?> Of(Figure figure) => [.. kept.Select(d => d.Draw.Figures[figure])];
