@@ -26,6 +26,10 @@ public sealed class ChargeProgramme
     )
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(nodeCount, 1);
+        if (steps.IsDefault)
+        {
+            throw new ArgumentException("A programme has steps, or an empty list of them.", nameof(steps));
+        }
         foreach (ChargeStep step in steps.Where(step => step.IsLit))
         {
             Demand.Length(step.AbsorbedPerSMm3.Length, nodeCount, nameof(steps));

@@ -16,7 +16,11 @@ public readonly record struct ColourPoint(
 {
     /// <summary>Of a spectrum on the model's grid.</summary>
     /// <param name="wattsPerNm">W/nm, or any other unit per nm.</param>
-    public static ColourPoint Of(Spectrum wattsPerNm) => Of(wattsPerNm.Samples, ObserverWeights.ModelGrid);
+    public static ColourPoint Of(Spectrum wattsPerNm)
+    {
+        ArgumentNullException.ThrowIfNull(wattsPerNm);
+        return Of(wattsPerNm.Samples, ObserverWeights.ModelGrid);
+    }
 
     /// <summary>Of a spectrum on its own grid.</summary>
     /// <param name="samples">W/nm, one a wavelength of the grid.</param>

@@ -49,7 +49,11 @@ public sealed class ObserverWeights
     internal ColourRenderingWeights Rendering => rendering.Value;
 
     /// <summary>The weights of another grid, to be kept for all spectra on it.</summary>
-    public static ObserverWeights For(TabulatedSpectrum table) => new(table.WavelengthsNm);
+    public static ObserverWeights For(TabulatedSpectrum table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        return new(table.WavelengthsNm);
+    }
 
     /// <summary>X, Y, Z; Y in lm for samples in W/nm.</summary>
     /// <param name="samples">One a wavelength of the grid.</param>

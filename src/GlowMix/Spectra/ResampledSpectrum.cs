@@ -40,6 +40,7 @@ public sealed record ResampledSpectrum(
     /// <summary>Brings a table onto the model's grid.</summary>
     public static ResampledSpectrum From(TabulatedSpectrum table)
     {
+        ArgumentNullException.ThrowIfNull(table);
         var samples = new double[WavelengthGrid.Count];
         bool interpolated = false;
         int? first = null;

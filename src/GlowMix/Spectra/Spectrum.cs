@@ -24,13 +24,17 @@ public sealed class Spectrum
     public static Spectrum Constant(double value) => FromIndex(_ => value);
 
     /// <summary>A sample from a function of the wavelength in nm.</summary>
-    public static Spectrum FromNm(Func<double, double> valueAtNm) =>
-        FromIndex(i => valueAtNm(WavelengthGrid.NmAt(i)));
+    public static Spectrum FromNm(Func<double, double> valueAtNm)
+    {
+        ArgumentNullException.ThrowIfNull(valueAtNm);
+        return FromIndex(i => valueAtNm(WavelengthGrid.NmAt(i)));
+    }
 
     /// <summary>A sample from a function of its index, 0 to 88.</summary>
     /// <exception cref="ArgumentException">A sample is not a finite number.</exception>
     public static Spectrum FromIndex(Func<int, double> valueAt)
     {
+        ArgumentNullException.ThrowIfNull(valueAt);
         var values = new double[WavelengthGrid.Count];
         for (int i = 0; i < values.Length; i++)
         {

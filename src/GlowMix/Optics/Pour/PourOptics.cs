@@ -85,7 +85,11 @@ public sealed class PourOptics
     /// <summary>Solves a pour.</summary>
     /// <param name="stack">Resin, layers, package height.</param>
     /// <param name="withGlow">False leaves out what only pigment's own light needs.</param>
-    public static PourOptics Of(PourStack stack, bool withGlow = true) => OfDepths([stack], withGlow)[0];
+    public static PourOptics Of(PourStack stack, bool withGlow = true)
+    {
+        ArgumentNullException.ThrowIfNull(stack);
+        return OfDepths([stack], withGlow)[0];
+    }
 
     /// <summary>
     /// Solves pours of the same layers at other depths. Diffusing modes do not depend on depth: they are worked out once for all

@@ -53,6 +53,21 @@ public class SemiInfiniteTests
         }
     }
 
+    /// <summary>
+    /// Diffuse light through a deep lossless slab: 4/3 over the depth and twice Milne's extrapolation length, which is Hopf's
+    /// constant 0.71044609 (Placzek &amp; Seidel 1947; Chandrasekhar 1960, chapter III; digits from memory).
+    /// </summary>
+    [Theory]
+    [InlineData(10, 3e-9)]
+    [InlineData(50, 1e-12)]
+    [InlineData(1000, 1e-12)]
+    public void A_deep_lossless_slab_lets_through_what_Milnes_problem_says(double depth, double tolerance)
+    {
+        var stack = new LayerStack(1, new Layer(Medium.HenyeyGreenstein(0, depth, 0), 1));
+        double through = SlabSolution.Of(stack, nodes: 16).FromSky.AbsorbedByFloor;
+        Assert.Equal(4.0 / 3 / (depth + (2 * 0.7104460896)), through, tolerance);
+    }
+
     [Theory]
     [InlineData(1, 0)]
     [InlineData(1.41, 0.9)]
