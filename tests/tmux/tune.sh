@@ -77,6 +77,43 @@ keys d
 await "ended with 0"
 [ ! -f "$folder/stair-edge.yaml.autosave" ] || fail "the turns dropped are still there"
 
+echo "a mouse, in the sequences that terminals send (xterm, SGR 1006): the wheel turns what is under it, a click holds"
+start 80 24
+await "LIT  "
+row() { screen | grep -n -m1 "$1" | cut -d: -f1; }
+loading=$(row "^ *loading")
+keys -l $'\e[<64;10;'"$loading"'M'
+await "was 25"
+await "▸ loading   26 %"
+grain=$(row "^ *grain")
+keys -l $'\e[<0;10;'"$grain"'M'
+keys -l $'\e[<0;10;'"$grain"'m'
+await "▸ grain"
+
+echo "ended by force, the turns are offered at the next start"
+await "not saved"
+sleep 2.5
+kill -KILL "$(pgrep -P "$(mux display-message -p '#{pane_pid}')" -f tune)"
+start 80 24
+await "An earlier run ended"
+keys d
+
+echo "a broken recipe comes to life when it is mended on disk"
+await "As the file has it"
+sed -i.good 's/loading_percent: .*/loading_percent: 2000/' "$folder/stair-edge.yaml"
+await "allowed: 0 to 80"
+mv "$folder/stair-edge.yaml.good" "$folder/stair-edge.yaml"
+await "LIT  "
+keys q
+await "ended with 0"
+
+echo "no colour at all under NO_COLOR, no letter but of ASCII under LANG=C"
+mux kill-server
+mux new-session -d -x 120 -y 36 "cd '$folder' && NO_COLOR=1 LANG=C '$program' tune stair-edge.yaml; sleep 1000"
+await "plan on"
+if screen | LC_ALL=C grep -q '[^ -~]'; then fail "letters beyond ASCII"; fi
+if mux capture-pane -pe | grep -qE $'\e\\[([0-9;]*;)?(3[0-7]|4[0-7]|9[0-7]|10[0-7]|38|48)[;m]'; then fail "colours"; fi
+
 echo "without a terminal"
 (cd "$folder" && "$program" tune stair-edge.yaml </dev/null >/dev/null 2>&1) && fail "it ran" || [ $? -eq 2 ] || fail "not 2"
 echo "all as it should be"

@@ -29,12 +29,32 @@ internal static class TuneRun
         bool hasColour
     )
     {
+        using var rescue = new TerminalRescue();
+        using IApplication app = Application.Create();
+        return On(app, text, surroundings, runner, ascii, hasColour);
+    }
+
+    /// <summary>The same with a toolkit that was made elsewhere.</summary>
+    /// <param name="app">The toolkit; not begun.</param>
+    /// <param name="text">The recipe's text.</param>
+    /// <param name="surroundings">The world outside.</param>
+    /// <param name="runner">The model.</param>
+    /// <param name="ascii">Letters of ASCII only.</param>
+    /// <param name="hasColour">False for none at all.</param>
+    /// <returns>An exit code.</returns>
+    public static int On(
+        IApplication app,
+        FileText text,
+        Surroundings surroundings,
+        IRecipeRunner runner,
+        bool ascii,
+        bool hasColour
+    )
+    {
         var files = FolderMaterials.BesideFile(text.Name, surroundings);
         var predictor = runner.PredictorFor(files);
         // Twice and a half as often as the toolkit would look for keys and answers: what a turn gives is seen so much sooner.
         Application.MaximumIterationsPerSecond = IterationsPerSecond;
-        using var rescue = new TerminalRescue();
-        using IApplication app = Application.Create();
         app.Init(DriverRegistry.Names.ANSI);
         TuneScreen? screen = null;
         TuneModel? model = null;

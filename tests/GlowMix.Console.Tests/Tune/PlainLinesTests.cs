@@ -19,7 +19,7 @@ public class PlainLinesTests
         Assert.Equal(ExitCode.Done, program.Run("tune", "--plain", "stair-edge.yaml"));
         string[] told =
         [
-            "2. glow loading 20 %",
+            "3. glow loading 20 %",
             "Glow loading 20 → 22 % gave",
             "Several are called 'depth': cover depth, glow depth",
             "Glow depth 2.5 → 2.6 mm gave",

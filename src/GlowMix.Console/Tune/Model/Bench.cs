@@ -102,6 +102,7 @@ internal sealed class Bench
     /// <returns>Why it does not turn; null if it did.</returns>
     public string? Turn(StepSize size, bool up) =>
         Held is not { } knob ? null
+        : knob.WhyFixed.Length > 0 ? knob.WhyFixed
         : knob.Next(size, up) is { } next ? Set(knob, next)
         : $"{Capital(knob.FullLabel)}: this is the {(up ? "last" : "first")} on the shelf.";
 
@@ -124,6 +125,10 @@ internal sealed class Bench
         {
             return null;
         }
+        if (knob.WhyFixed.Length > 0)
+        {
+            return knob.WhyFixed;
+        }
         string word = text.Trim();
         if (knob.IsNumber)
         {
@@ -143,9 +148,11 @@ internal sealed class Bench
     public string? PutBack()
     {
         history.Close();
-        return Held is { } knob && AtStart(knob) is { } then
-            ? Set(knob, then)
-            : "It stands where it stood at the start.";
+        return Held is not { } knob || AtStart(knob) is not { } then
+                ? "It stands where it stood at the start."
+            : then == KnobBoard.NoPigment
+                ? "The layer was clear at the start: u takes the pigment out again, a loading of 0 leaves it clear."
+            : Set(knob, then);
     }
 
     /// <summary>Sets several keys at once, as one turn.</summary>
@@ -201,7 +208,14 @@ internal sealed class Bench
         bool goesOn = from.Length > 0 && history.IsOpen;
         from = goesOn ? from : knob.Value;
         string unit = knob.Unit.Length > 0 ? " " + knob.Unit : "";
-        history.Add(new(document, knob.KeyPath, $"{Capital(knob.FullLabel)} {from} → {value}{unit}", from));
+        history.Add(
+            new(
+                document,
+                knob.KeyPath,
+                $"{Capital(knob.FullLabel)} {from} → {value}{unit}{KnobBoard.Besides(knob)}",
+                from
+            )
+        );
         Look();
         return null;
     }
@@ -231,8 +245,14 @@ internal sealed class Bench
         {
             same++;
         }
-        Cursor = same < Knobs.Length ? same : Math.Clamp(Cursor, 0, Math.Max(0, Knobs.Length - 1));
+        Cursor =
+            same < Knobs.Length ? same
+            : held is null ? FirstNumber()
+            : Math.Clamp(Cursor, 0, Math.Max(0, Knobs.Length - 1));
     }
+
+    // The first that arrows turn little by little.
+    private int FirstNumber() => Math.Max(0, Knobs.IndexOf(Knobs.FirstOrDefault(k => k.IsNumber)!));
 
     private static string Capital(string text) =>
         text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];

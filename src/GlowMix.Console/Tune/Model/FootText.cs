@@ -23,6 +23,18 @@ internal static class FootText
         return notice.Length > 0 ? notice : Sentence(model);
     }
 
+    /// <summary>What keys do in a panel; empty where they do what they always do.</summary>
+    public static string PanelHint(Panel panel) =>
+        panel switch
+        {
+            Panel.Map => "Arrows look at another point, Enter takes it, Esc leaves the map.",
+            Panel.Batch =>
+                "< and > for fewer or more pieces; up, down and Page keys scroll, Esc leaves the page.",
+            Panel.Keys or Panel.Markings or Panel.Sources =>
+                "Up, down and Page keys scroll, Esc leaves the page.",
+            _ => "",
+        };
+
     // Of names only those that what is typed can still become.
     private static string Hint(Knob? held, string typed) =>
         held is not { } knob ? ""
@@ -41,6 +53,10 @@ internal static class FootText
         {
             var error = failed.Problems.FirstOrDefault(p => p.Severity == Severity.Error);
             return $"This cannot be predicted: {error?.Text ?? "no reason is known"}";
+        }
+        if (bench.Before is null && PanelHint(model.Panel) is { Length: > 0 } hint)
+        {
+            return hint;
         }
         if (bench.Before is null)
         {

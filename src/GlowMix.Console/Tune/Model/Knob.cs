@@ -23,6 +23,12 @@ internal sealed record Knob(
     ImmutableArray<string> Words
 )
 {
+    /// <summary>Why it is shown only, and cannot be turned; empty where it can.</summary>
+    public string WhyFixed { get; init; } = "";
+
+    /// <summary>The pigment that a clear layer does not have.</summary>
+    public bool IsClearLayer => Name == "pigment" && Value == KnobBoard.NoPigment;
+
     /// <summary>A number, not a word.</summary>
     public bool IsNumber => Words.IsEmpty;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using GlowMix.Console.Texts;
 using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Pieces;
@@ -15,6 +16,13 @@ internal sealed class KnobBoard(Shelf shelf)
     private const string FirstMinutes = "charge.steps.1.minutes";
     private const string Charge = "charge";
 
+    /// <summary>What stands in the place of a clear layer's pigment.</summary>
+    public const string NoPigment = "none";
+
+    // Where a layer's loading begins when a pigment is put into it: in the middle of what is usually poured.
+    private const string FirstLoadingPercent = "10";
+    private const int TakenDigits = 3;
+
     /// <summary>The knobs of a piece.</summary>
     public ImmutableArray<Knob> Of(RecipeDocument document, Piece piece)
     {
@@ -25,10 +33,7 @@ internal sealed class KnobBoard(Shelf shelf)
             AddLayer(knobs, document, layer);
         }
         knobs.Add(Words(document, "resin", "", "resin", MaterialKind.Resin, piece.Resin.Name));
-        if (piece.Recipe.Led.Source is LedByName)
-        {
-            knobs.Add(Words(document, "led.material", "", "LED", MaterialKind.Led, piece.Led.Name));
-        }
+        AddLed(knobs, document, piece);
         knobs.Add(Number(document, "led.drive_ma", "", "drive", "mA", piece.DriveMa));
         knobs.Add(Words(document, "board.material", "", "board", MaterialKind.Board, piece.Board.Name));
         AddCharge(knobs, document, piece);
@@ -47,8 +52,18 @@ internal sealed class KnobBoard(Shelf shelf)
                 document.Name
             );
         }
+        if (knob.IsClearLayer)
+        {
+            return document.With(knob.KeyPath, value).With(LoadingPath(knob.KeyPath), FirstLoadingPercent);
+        }
         return document.With(knob.KeyPath, value);
     }
+
+    /// <summary>What a turn of a knob sets besides, for its sentence; empty if nothing.</summary>
+    public static string Besides(Knob knob) => knob.IsClearLayer ? $", {FirstLoadingPercent} %," : "";
+
+    private static string LoadingPath(string pigmentPath) =>
+        pigmentPath[..(pigmentPath.LastIndexOf('.') + 1)] + "loading_percent";
 
     private void AddLayer(ImmutableArray<Knob>.Builder knobs, RecipeDocument document, PieceLayer layer)
     {
@@ -77,7 +92,57 @@ internal sealed class KnobBoard(Shelf shelf)
             );
             return;
         }
+        knobs.Add(
+            new(
+                path + "pigment",
+                layer.Name,
+                "pigment",
+                NoPigment,
+                IsTaken: false,
+                "",
+                NumberRange.Any,
+                [NoPigment, .. shelf.Names(MaterialKind.Pigment)]
+            )
+        );
         knobs.Add(Number(document, path + "depth_mm", layer.Name, "depth", "mm", layer.DepthMm));
+    }
+
+    private void AddLed(ImmutableArray<Knob>.Builder knobs, RecipeDocument document, Piece piece)
+    {
+        switch (piece.Recipe.Led.Source)
+        {
+            case LedByName:
+                knobs.Add(Words(document, "led.material", "", "LED", MaterialKind.Led, piece.Led.Name));
+                return;
+            case LedByLabel label:
+                knobs.Add(Number(document, "led.cct_k", "", "LED white", "K", label.CctK));
+                if (label.Ra is double ra)
+                {
+                    knobs.Add(Number(document, "led.ra", "", "LED Ra", "", ra));
+                }
+                AddRatings(knobs, document, label.Ratings);
+                return;
+            case LedBySpectrum measured:
+                string file = measured.SpectrumPath;
+                knobs.Add(
+                    new("led.spectrum", "", "LED", file, IsTaken: false, "", NumberRange.Any, [file])
+                    {
+                        WhyFixed = "The LED is what its file measured; another file is named in the recipe.",
+                    }
+                );
+                AddRatings(knobs, document, measured.Ratings);
+                return;
+        }
+    }
+
+    private static void AddRatings(
+        ImmutableArray<Knob>.Builder knobs,
+        RecipeDocument document,
+        LedRatings ratings
+    )
+    {
+        knobs.Add(Number(document, "led.flux_lm", "", "LED flux", "lm", ratings.FluxLm));
+        knobs.Add(Number(document, "led.at_ma", "", "flux at", "mA", ratings.AtMa));
     }
 
     private void AddCharge(ImmutableArray<Knob>.Builder knobs, RecipeDocument document, Piece piece)
@@ -130,13 +195,17 @@ internal sealed class KnobBoard(Shelf shelf)
             path,
             group,
             label,
-            written ?? NumberText.Write(Math.Round(taken, 6)),
+            written ?? NumberText.Write(Rounded(taken)),
             written is null,
             unit,
             document.KeyOf(path).Range,
             []
         );
     }
+
+    // A number nobody wrote, as exact as it is meant.
+    private static double Rounded(double taken) =>
+        NumberText.TryRead(Digits.Significant(taken, TakenDigits), out double rounded) ? rounded : taken;
 
     private Knob Words(
         RecipeDocument document,

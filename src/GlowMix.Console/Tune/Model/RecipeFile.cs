@@ -72,7 +72,7 @@ internal sealed class RecipeFile
     /// <returns>Whether there is something new to show.</returns>
     public bool LookAtDisk(TuneModel model)
     {
-        if (model.Question is not null || model.Entry is not null)
+        if (model.IsBusy)
         {
             return false;
         }

@@ -30,7 +30,7 @@ internal static class TargetLines
             {
                 TargetState.Met => "met" + margin,
                 TargetState.Missed => "missed" + margin,
-                TargetState.TooClose => "too close to call" + margin,
+                TargetState.TooClose => "too close" + margin,
                 _ => $"not judged: {verdict.Reason}",
             };
             yield return (name, bounds, how, verdict.State);

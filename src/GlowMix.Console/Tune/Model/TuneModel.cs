@@ -9,9 +9,9 @@ namespace GlowMix.Console.Tune.Model;
 internal sealed class TuneModel
 {
     private readonly OutlookShelf outlooks = new();
+    private readonly Inquiry inquiry = new();
     private readonly IDesk desk;
     private string notice = "";
-    private Func<string, string?> entered = _ => null;
 
     /// <param name="bench">The recipe.</param>
     /// <param name="file">Where it is kept.</param>
@@ -52,10 +52,17 @@ internal sealed class TuneModel
     public bool ShowsDark { get; private set; }
 
     /// <summary>What is being typed; null if nothing is.</summary>
-    public Entry? Entry { get; private set; }
+    public Entry? Entry => inquiry.Entry;
 
     /// <summary>What must be decided first; null if nothing.</summary>
-    public Question? Question { get; set; }
+    public Question? Question
+    {
+        get => inquiry.Question;
+        set => inquiry.Question = value;
+    }
+
+    /// <summary>Something must be decided or typed first; the mouse waits.</summary>
+    public bool IsBusy => !inquiry.IsOver;
 
     /// <summary>The user wants to leave.</summary>
     public bool HasEnded { get; private set; }
@@ -79,15 +86,10 @@ internal sealed class TuneModel
     public void Press(Stroke stroke)
     {
         notice = "";
-        if (Question is { } question)
-        {
-            Answer(question, stroke);
-        }
-        else if (Entry is { } entry)
-        {
-            Write(entry, stroke);
-        }
-        else if (!(Panel != Panel.None && PanelKeys.Press(this, stroke)))
+        bool isDone =
+            inquiry.Press(stroke, () => Changed(null), Quit)
+            || (Panel != Panel.None && PanelKeys.Press(this, stroke));
+        if (!isDone)
         {
             if (KeyTable.Find(stroke) is { } line)
             {
@@ -120,10 +122,13 @@ internal sealed class TuneModel
     /// <summary>Begins to type a value for the held knob.</summary>
     public void Type(string begun)
     {
-        if (Bench.Held is { } knob)
+        if (Bench.Held is { WhyFixed.Length: > 0 } @fixed)
         {
-            Entry = new("", knob.IsNumber ? begun : "");
-            entered = text => Bench.SetTyped(text);
+            notice = @fixed.WhyFixed;
+        }
+        else if (Bench.Held is { } knob)
+        {
+            inquiry.Begin(new("", knob.IsNumber ? begun : ""), Bench.SetTyped);
         }
     }
 
@@ -166,6 +171,7 @@ internal sealed class TuneModel
     {
         Panel = Panel == panel ? Panel.None : panel;
         Scroll = 0;
+        notice = FootText.PanelHint(Panel);
         Changed(null);
     }
 
@@ -191,8 +197,7 @@ internal sealed class TuneModel
     {
         if (asOther)
         {
-            Entry = new("Save as", File.Name);
-            entered = name => File.SaveAs(this, name);
+            inquiry.Begin(new("Save as", File.Name), name => File.SaveAs(this, name));
             return;
         }
         File.Save(this);
@@ -237,54 +242,6 @@ internal sealed class TuneModel
 
     /// <summary>The sentence at the foot.</summary>
     public string Foot => FootText.Of(this, notice);
-
-    private void Answer(Question question, Stroke stroke)
-    {
-        if (stroke.Key == StrokeKey.Escape)
-        {
-            Question = null;
-            return;
-        }
-        foreach (var (key, _, act) in question.Answers)
-        {
-            if (stroke is { Key: StrokeKey.Sign, Ctrl: false } && stroke.Sign == key)
-            {
-                Question = null;
-                act();
-                return;
-            }
-        }
-    }
-
-    private void Write(Entry entry, Stroke stroke)
-    {
-        switch (stroke)
-        {
-            case { Key: StrokeKey.Escape }:
-                Entry = null;
-                break;
-            case { Key: StrokeKey.Enter }:
-                if (entry.Text.Trim().Length == 0)
-                {
-                    Entry = null;
-                    break;
-                }
-                string? refusal = entered(entry.Text);
-                Entry = refusal is null ? null : entry with { Refusal = refusal };
-                if (refusal is null)
-                {
-                    Changed(null);
-                }
-                break;
-            case { Key: StrokeKey.Sign, Ctrl: true, Sign: 'c' or 'q' }:
-                Entry = null;
-                Quit();
-                break;
-            default:
-                Entry = entry.After(stroke) ?? entry;
-                break;
-        }
-    }
 
     private void Changed(string? refusal)
     {

@@ -32,6 +32,8 @@ internal sealed class CutPicture(PieceCut cut, Palette palette, bool dark, bool 
         }
         Packages(leaf, field);
         Board(leaf, field);
+        string shares = dark ? " traps full" : " blue left";
+        leaf.PutRight(field.X + field.Columns, field.Y + field.Rows, shares, Text);
         Heights(leaf, area, rows);
         LayerNames(leaf, field);
         Shares(leaf, field);

@@ -11,8 +11,7 @@ internal static class FootPicture
     public static void Paint(Leaf leaf, TuneModel model)
     {
         leaf.Fill(leaf.Whole, Look.Plain);
-        bool isUrgent = model.Question is not null || model.Entry is not null;
-        var look = isUrgent ? Look.Plain.Bold : Look.Plain;
+        var look = model.IsBusy ? Look.Plain.Bold : Look.Plain;
         var lines = Wrapped.Lines(model.Foot, leaf.Columns - 2);
         for (int i = 0; i < Math.Min(lines.Count, leaf.Rows); i++)
         {

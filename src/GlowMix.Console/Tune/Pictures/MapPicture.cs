@@ -107,8 +107,8 @@ internal static class MapPicture
     private static void Legend(Leaf leaf, Area area)
     {
         string text = leaf.Ascii
-            ? "@ here  O all met  o one missed  . several"
-            : "@ here  ● all met  ○ one missed  · several";
+            ? "@ here  O all met  o misses one  . more"
+            : "@ here  ● all met  ○ misses one  · more";
         leaf.Put(area.X, area.Y + area.Rows - 1, text, Look.Plain.Faint, area.Columns);
     }
 }

@@ -1,3 +1,4 @@
+using GlowMix.Console.Texts;
 using GlowMix.Console.Tune.Model;
 using GlowMix.Predictions;
 
@@ -58,7 +59,8 @@ internal static class NumbersPicture
         for (int i = 0; i < bench.Knobs.Length; i++)
         {
             string own = bench.Knobs[i].Group;
-            if (own != group)
+            // A clear layer's heading is what turns it into a loaded one.
+            if (own != group && !bench.Knobs[i].IsClearLayer)
             {
                 rows.Add((-1, own.Length == 0 ? "piece" : own));
             }
@@ -78,7 +80,14 @@ internal static class NumbersPicture
             leaf.Fill(new(0, y, leaf.Columns, 1), look);
             leaf.Set(0, y, leaf.Ascii ? '>' : '▸', look);
         }
-        leaf.Put(2, y, knob.Label, look, LabelColumns);
+        if (knob.IsClearLayer)
+        {
+            leaf.Put(1, y, knob.Group, isHeld ? look : look.Faint, LabelColumns);
+        }
+        else
+        {
+            leaf.Put(2, y, knob.Label, look, LabelColumns);
+        }
         int x = 2 + LabelColumns;
         if (isHeld && model.Entry is { Prompt: "" } entry)
         {
@@ -88,7 +97,8 @@ internal static class NumbersPicture
         }
         string? then = model.Bench.AtStart(knob);
         var value = then is null ? look : look.Bold;
-        x = leaf.Put(x, y, knob.Written, knob.IsTaken ? look.Faint : value, leaf.Columns - x - 1);
+        string written = knob.IsClearLayer ? "no pigment" : knob.Written;
+        x = leaf.Put(x, y, written, knob.IsTaken ? look.Faint : value, leaf.Columns - x - 1);
         if (then is not null)
         {
             string was = knob.IsNumber ? $"was {then}" : "changed";
@@ -125,7 +135,9 @@ internal static class NumbersPicture
             leaf.Set(1, line, mark, Look.Plain);
             if (isBrief)
             {
-                leaf.Put(3, line, $"{told}: {name}", look, leaf.Columns - 4);
+                string all = $"{name}: {told}";
+                bool fits = Leaf.WidthOf(all) <= leaf.Columns - 4;
+                leaf.Put(3, line, fits ? all : $"{name}: {told.Split(',')[0]}", look, leaf.Columns - 4);
                 y++;
                 continue;
             }
@@ -137,7 +149,8 @@ internal static class NumbersPicture
 
     private static void Problems(Leaf leaf, TuneModel model)
     {
-        int y = 0;
+        int y = 1;
+        string[] written = model.Bench.Document.Text.Split('\n');
         foreach (var problem in model.Bench.Problems)
         {
             string place = problem.Place is { } p ? $"line {p.Line}: " : "";
@@ -148,6 +161,16 @@ internal static class NumbersPicture
                     return;
                 }
                 leaf.Put(1, y++, line, Look.Plain);
+            }
+            if (problem.Place is { Line: int at } && at > 0 && at <= written.Length && y < leaf.Rows)
+            {
+                leaf.Put(
+                    3,
+                    y++,
+                    Letters.OneLine(written[at - 1].TrimEnd(), leaf.Ascii),
+                    Look.Plain.Faint,
+                    leaf.Columns - 4
+                );
             }
             y++;
         }

@@ -58,20 +58,18 @@ internal static class PanelPicture
 
     private static void Text(Leaf leaf, Area area, TuneModel model, IReadOnlyList<string> lines)
     {
-        int most = Math.Max(0, lines.Count - area.Rows);
+        // Where not all has room, the last row says so.
+        int rows = lines.Count > area.Rows ? area.Rows - 1 : area.Rows;
+        int most = Math.Max(0, lines.Count - rows);
         model.Scroll = Math.Min(model.Scroll, most);
-        for (int i = 0; i < area.Rows && model.Scroll + i < lines.Count; i++)
+        for (int i = 0; i < rows && model.Scroll + i < lines.Count; i++)
         {
             leaf.Put(area.X, area.Y + i, lines[model.Scroll + i], Look.Plain, area.Columns);
         }
-        if (model.Scroll < most)
+        if (most > 0)
         {
-            leaf.PutRight(
-                area.X + area.Columns,
-                area.Y + area.Rows - 1,
-                " more: PageDown ",
-                Look.Plain.Reverse
-            );
+            string way = model.Scroll < most ? "more: down, PageDown" : "the end; back: up, PageUp";
+            leaf.PutRight(area.X + area.Columns - 1, area.Y + rows, $" {way} ", Look.Plain.Reverse);
         }
     }
 

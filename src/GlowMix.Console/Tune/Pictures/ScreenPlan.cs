@@ -30,6 +30,17 @@ internal sealed record ScreenPlan(Area Head, Area Lit, Area Numbers, Area Dark, 
     public static bool HasBothSides(int columns, int rows) =>
         columns >= BothSidesColumns && rows >= BothSidesRows;
 
+    /// <summary>The plan where there is nothing to draw and much to say: a recipe with errors.</summary>
+    public static ScreenPlan OfErrors(int columns, int rows) =>
+        new(
+            new(0, 0, columns, 1),
+            default,
+            new(0, 1, columns, rows - 1 - FootRows),
+            default,
+            default,
+            new(0, rows - FootRows, columns, FootRows)
+        );
+
     /// <summary>The plan of a screen that has room.</summary>
     /// <param name="columns">Its width.</param>
     /// <param name="rows">Its height.</param>

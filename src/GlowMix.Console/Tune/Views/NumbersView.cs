@@ -16,13 +16,7 @@ internal sealed class NumbersView(TuneModel model, bool ascii) : LeafView(ascii)
     protected override bool OnMouseEvent(Mouse mouse)
     {
         int row = mouse.Position?.Y ?? -1;
-        if (
-            row < 0
-            || row >= knobAt.Length
-            || knobAt[row] < 0
-            || model.Question is not null
-            || model.Entry is not null
-        )
+        if (row < 0 || row >= knobAt.Length || knobAt[row] < 0 || model.IsBusy)
         {
             return false;
         }

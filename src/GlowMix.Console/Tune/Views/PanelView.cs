@@ -16,7 +16,7 @@ internal sealed class PanelView(TuneModel model, bool ascii, bool hasColour) : L
     /// <inheritdoc/>
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (model.Question is not null || model.Entry is not null || mouse.Position is not { } at)
+        if (model.IsBusy || mouse.Position is not { } at)
         {
             return false;
         }

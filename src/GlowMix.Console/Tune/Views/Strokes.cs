@@ -7,8 +7,13 @@ namespace GlowMix.Console.Tune.Views;
 /// <summary>The toolkit's keys as the text UI's own.</summary>
 internal static class Strokes
 {
-    /// <summary>A key.</summary>
-    public static Stroke Of(Key key)
+    /// <summary>A key. Escape and a key right behind it reach the program as one, with Alt: here they are two again.</summary>
+    public static IReadOnlyList<Stroke> Of(Key key) =>
+        key.IsAlt && One(key.NoAlt) is { Key: StrokeKey.Sign or StrokeKey.Tab or StrokeKey.Enter } sign
+            ? [new(StrokeKey.Escape), sign]
+            : [One(key)];
+
+    private static Stroke One(Key key)
     {
         var plain = key.NoShift.NoCtrl.NoAlt;
         var named = plain.KeyCode switch
@@ -35,6 +40,11 @@ internal static class Strokes
         int code = key.AsRune.Value;
         if (key.IsCtrl && plain.IsKeyCodeAtoZ)
         {
+            // What the keyboard sends for Tab and Enter, where nobody took them for these.
+            if ((char)(uint)plain.KeyCode is 'I' or 'M' or 'J')
+            {
+                return new((char)(uint)plain.KeyCode == 'I' ? StrokeKey.Tab : StrokeKey.Enter);
+            }
             return new(StrokeKey.Sign, char.ToLowerInvariant((char)(uint)plain.KeyCode), Ctrl: true);
         }
         return code is > 31 and < 0xD800 && !key.IsCtrl && !key.IsAlt

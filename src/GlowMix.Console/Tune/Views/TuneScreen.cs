@@ -62,11 +62,14 @@ internal sealed class TuneScreen : Runnable
     {
         if (ScreenPlan.HasRoom(Viewport.Width, Viewport.Height))
         {
-            model.Press(Strokes.Of(key));
+            foreach (var stroke in Strokes.Of(key))
+            {
+                model.Press(stroke);
+            }
         }
-        else if (Strokes.Of(key) is { Key: StrokeKey.Sign, Sign: 'q' or 'c' } stroke)
+        else if (Strokes.Of(key) is [.., { Key: StrokeKey.Sign, Sign: 'q' or 'c' } last])
         {
-            model.Press(stroke);
+            model.Press(last);
         }
         Refresh();
         return true;
@@ -82,14 +85,17 @@ internal sealed class TuneScreen : Runnable
     private void Arrange(Size size)
     {
         bool hasRoom = ScreenPlan.HasRoom(size.Width, size.Height);
-        var plan = hasRoom
-            ? ScreenPlan.Of(
-                size.Width,
-                size.Height,
-                model.Panel != Panel.None,
-                model.Panel is Panel.Keys or Panel.Markings or Panel.Batch or Panel.Sources,
-                model.ShowsDark
-            )
+        bool hasErrors = model.Bench.Piece is null && model.Panel == Panel.None;
+        var plan =
+            hasRoom && hasErrors ? ScreenPlan.OfErrors(size.Width, size.Height)
+            : hasRoom
+                ? ScreenPlan.Of(
+                    size.Width,
+                    size.Height,
+                    model.Panel != Panel.None,
+                    model.Panel is Panel.Keys or Panel.Pins or Panel.Markings or Panel.Batch or Panel.Sources,
+                    model.ShowsDark
+                )
             : new(default, default, default, default, default, default);
         head.Place(plan.Head);
         lit.Place(plan.Lit);

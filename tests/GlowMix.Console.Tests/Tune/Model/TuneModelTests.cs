@@ -1,10 +1,17 @@
+using GlowMix.Console.Commands;
 using GlowMix.Console.Tune.Model;
+using GlowMix.Materials;
+using GlowMix.Pieces;
+using GlowMix.Recipes;
 
 namespace GlowMix.Console.Tests.Tune.Model;
 
 public class TuneModelTests
 {
     private const string Loading = "layers.glow.loading_percent";
+
+    private static string Recipe(string name) =>
+        File.ReadAllText(Path.Combine(TopFolder.Path, "recipes", name));
 
     [Fact]
     public void Arrows_turn_the_held_number_in_three_sizes()
@@ -38,6 +45,72 @@ public class TuneModelTests
             rig.Press("u");
         }
         Assert.Equal(TuneRig.StairEdge, rig.Text);
+    }
+
+    [Fact]
+    public void A_clear_layer_takes_a_pigment_with_a_loading_to_begin_with()
+    {
+        var rig = new TuneRig();
+        const string Pigment = "layers.cover.pigment";
+        rig.Hold(Pigment);
+        Assert.Equal("none", rig.Held);
+        Assert.Null(rig.Model.Set("violet-blue-aluminate"));
+        Assert.Contains("none → violet-blue-aluminate, 10 %", rig.Model.Foot, StringComparison.Ordinal);
+        rig.Hold("layers.cover.loading_percent");
+        rig.Press(StrokeKey.Right);
+        Assert.Equal("11", rig.Held);
+        // What is put back is what stood there; that nothing did, only undoing brings back.
+        rig.Hold(Pigment);
+        rig.Press("x");
+        Assert.Contains("clear at the start", rig.Model.Foot, StringComparison.Ordinal);
+        rig.Press("uu");
+        Assert.Equal(TuneRig.StairEdge, rig.Text);
+    }
+
+    [Fact]
+    public void A_led_known_from_its_label_is_turned_by_the_labels_numbers()
+    {
+        var rig = new TuneRig(Recipe("reel-label.yaml"));
+        rig.Hold("led.cct_k");
+        rig.Press(StrokeKey.Right);
+        Assert.Equal("4100", rig.Held);
+        foreach (string key in (string[])["led.ra", "led.flux_lm", "led.at_ma"])
+        {
+            rig.Hold(key);
+            rig.Press(StrokeKey.Left);
+            Assert.Equal(key, rig.Model.Bench.Present.KeyPath);
+        }
+        rig.Hold("layers.glow.grain_median_um");
+        Assert.Equal("40.3", rig.Held);
+    }
+
+    [Fact]
+    public void A_led_whose_spectrum_was_measured_is_shown_and_says_why_it_does_not_turn()
+    {
+        const string Name = "measured-led.yaml";
+        var shelf = new Shelf();
+        string text = Recipe(Name);
+        var world = new Surroundings
+        {
+            Out = TextWriter.Null,
+            Error = TextWriter.Null,
+            Folder = Path.Combine(TopFolder.Path, "recipes"),
+        };
+        var files = FolderMaterials.BesideFile(Name, world);
+        var bench = new Bench(
+            RecipeDocument.Read(text, Name),
+            new KnobBoard(shelf),
+            document => PieceAssembly.Of(document, shelf, files)
+        );
+        bench.Hold(bench.Knobs.ToList().FindIndex(k => k.KeyPath == "led.spectrum"));
+        Assert.Equal("measured-led.csv", bench.Held!.Value);
+        Assert.Contains(
+            "what its file measured",
+            bench.Turn(StepSize.Usual, up: true)!,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("what its file measured", bench.SetTyped("other.csv")!, StringComparison.Ordinal);
+        Assert.Equal(text, bench.Document.Text);
     }
 
     [Fact]

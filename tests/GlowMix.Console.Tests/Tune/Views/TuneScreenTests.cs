@@ -37,22 +37,92 @@ public class TuneScreenTests
 
     [Theory]
     [InlineData(80, 24)]
+    [InlineData(100, 30)]
     [InlineData(120, 36)]
+    [InlineData(160, 48)]
     [InlineData(240, 70)]
     public void Every_panel_opens_and_closes(int columns, int rows)
     {
         var rig = new TuneRig();
         using var screen = new Screen(rig, columns, rows);
         string before = screen.Text;
-        foreach (char key in "?cmgbo")
+        (char Key, string Says)[] panels =
+        [
+            ('?', "hold another number"),
+            ('c', "blue to pigment, %"),
+            ('m', "depth, mm"),
+            ('g', "local codes"),
+            ('b', "Mix 1"),
+            ('o', "where each number comes from"),
+        ];
+        foreach (var (key, says) in panels)
         {
             screen.Press(new Key(key));
-            Assert.NotEqual(Panel.None, rig.Model.Panel);
-            Assert.NotEqual(before, screen.Text);
-            screen.Press(Key.Esc);
+            Assert.Contains(says, screen.Text, StringComparison.OrdinalIgnoreCase);
             screen.Press(Key.Esc);
             Assert.Equal(Panel.None, rig.Model.Panel);
+            Assert.DoesNotContain(says, screen.Text, StringComparison.OrdinalIgnoreCase);
+            screen.Press(Key.Esc);
+            Assert.Equal(before, screen.Text);
         }
+    }
+
+    [Fact]
+    public void A_page_with_more_than_fits_says_so_in_a_row_of_its_own()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 80, 24);
+        screen.Press(new Key('b'));
+        Assert.Matches("▏ +more: down, PageDown", screen.Text);
+        for (int i = 0; i < 20; i++)
+        {
+            screen.Press(Key.PageDown);
+        }
+        Assert.Matches("▏ +the end; back: up, PageUp", screen.Text);
+    }
+
+    [Fact]
+    public void Escape_and_a_letter_right_behind_it_are_two_keys()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 80, 24);
+        screen.Press(new Key('o'));
+        screen.Press(new Key('p').WithAlt);
+        Assert.Equal(Panel.None, rig.Model.Panel);
+        Assert.Single(rig.Model.Pins.All);
+    }
+
+    [Fact]
+    public void A_broken_recipe_shows_each_error_with_its_line_and_comes_to_life_when_it_is_mended_on_disk()
+    {
+        var rig = new TuneRig(
+            TuneRig.StairEdge.Replace(
+                "loading_percent: 20 ",
+                "loading_percent: 2000 ",
+                StringComparison.Ordinal
+            )
+        );
+        using var screen = new Screen(rig, 80, 24);
+        Assert.Contains("loading_percent is 2000; allowed: 0 to 80", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("    loading_percent: 2000 ", screen.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("LIT", screen.Text, StringComparison.Ordinal);
+        screen.Press(Key.CursorRight);
+        rig.Store.Files[TuneRig.Name] = TuneRig.StairEdge;
+        Assert.True(rig.Model.File.LookAtDisk(rig.Model));
+        screen.Refresh();
+        Assert.Contains("LIT  3800 K", screen.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("2000", screen.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_clear_layer_is_seen_as_one_and_takes_pigment()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 80, 24);
+        Assert.Contains("cover      no pigment", screen.Text, StringComparison.Ordinal);
+        screen.Press(Key.Home);
+        screen.Press(Key.CursorRight);
+        Assert.Contains("loading   10 %", screen.Text, StringComparison.Ordinal);
     }
 
     [Fact]
