@@ -5,6 +5,7 @@ using GlowMix.Documents;
 using GlowMix.Documents.Shapes;
 using GlowMix.Documents.Tidying;
 using GlowMix.Materials.Shapes;
+using GlowMix.Readings.Sets;
 using GlowMix.Recipes;
 
 namespace GlowMix.Console.Commands;
@@ -130,7 +131,7 @@ internal sealed class TidyCommand
 
     private static MappingShape? ShapeOf(MappingNode root) =>
         root.Find(FileKind.Recipe) is not null ? RecipeShape.Whole
-        : root.Find(FileKind.Readings) is not null ? AnyKeys
+        : root.Find(FileKind.Readings) is not null ? ReadingsSetShape.Whole
         : root.Find(FileKind.Material) is null ? null
         : root["kind"] is ScalarNode { Value: var word } && KindWords.Find(word) is { } kind
             ? MaterialShapes.Of(kind)

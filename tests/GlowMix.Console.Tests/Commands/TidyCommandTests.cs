@@ -41,14 +41,17 @@ public sealed class TidyCommandTests : IDisposable
     public void Each_kind_of_file_is_tidied_or_told()
     {
         line.Write("m.yaml", "title: X\nkind: board\nmaterial_format: 1\n");
-        line.Write("r.yaml", "readings_format:   1\nb: 2\na: 1\n");
+        line.Write("r.yaml", "readings:\n- {state: bare, file: b.txt}\nreadings_format:   1\n");
         line.Write("a.figures.yaml", "figures_format: 1\n");
         line.Write("x.yaml", "what: 1\n");
         line.Write("broken.yaml", "format: [\n");
         line.Write("plus.yaml", "title: |+\n  a\n\n\nformat: 1\n");
         Assert.Equal(ExitCode.Done, line.Run("tidy", "m.yaml", "r.yaml", "a.figures.yaml"));
         Assert.Equal("material_format: 1\nkind: board\ntitle: X\n", line.Read("m.yaml"));
-        Assert.Equal("readings_format: 1\nb: 2\na: 1\n", line.Read("r.yaml"));
+        Assert.Equal(
+            "readings_format: 1\nreadings:\n  - file: b.txt\n    state: bare\n",
+            line.Read("r.yaml")
+        );
         Assert.Equal("a.figures.yaml: a figures file, written by the program; skipped\n", line.Error);
         Assert.Equal(ExitCode.Content, line.Run("tidy", "x.yaml"));
         Assert.StartsWith("x.yaml:1:1: the first key is 'what'", line.Error, StringComparison.Ordinal);

@@ -1,20 +1,13 @@
 using System.Collections.Immutable;
 using GlowMix.Documents;
 using GlowMix.Spectra;
+using static GlowMix.Materials.Calibrations.CalibrationShape;
 
 namespace GlowMix.Materials.Calibrations;
 
 /// <summary>Reads a calibration; what it returns is good only if the list of problems has no error.</summary>
 internal static class CalibrationReader
 {
-    private const int MostReadings = 1000;
-    private const int MostPigments = 12;
-    private const int MostSentences = 200;
-
-    private static readonly NumberRange Factor = NumberRange.Between(0.001, 1000);
-    private static readonly NumberRange Yield = NumberRange.Between(0, 1);
-    private static readonly NumberRange Error = NumberRange.AtLeast(0);
-
     public static Calibration? Read(MappingNode root, string name, ProblemList problems)
     {
         var keys = new MappingReader(root, problems);
@@ -88,7 +81,7 @@ internal static class CalibrationReader
         ImmutableArray<CalibratedNumber> shares = [];
         if (keys.OptionalMapping("shares") is { } s)
         {
-            shares = [.. ((string[])["die", "green", "red"]).Select(k => Number(s, k, Yield) ?? default)];
+            shares = [.. Bands.Select(k => Number(s, k, Yield) ?? default)];
             s.Finish();
         }
         ImmutableArray<CalibratedNumber> entries = [];
@@ -97,7 +90,7 @@ internal static class CalibrationReader
         {
             entries = [.. CalibratedLed.EntryKeys.Select(k => Number(m, k, Yield) ?? default)];
             m.Finish();
-            conversion = OptionalNumber(keys, "conversion", NumberRange.Between(0, 3));
+            conversion = OptionalNumber(keys, "conversion", CalibrationShape.Conversion);
             CheckColumns(m, entries);
         }
         var bare = keys.OptionalMapping("bare_spectrum") is { } b ? SpectrumOf(b) : null;
@@ -134,7 +127,7 @@ internal static class CalibrationReader
             "at_nm",
             "bare_spectrum at_nm",
             NumberRange.Between(WavelengthGrid.FirstNm, WavelengthGrid.LastNm),
-            NumberRange.AtLeast(0),
+            Power,
             WavelengthGrid.Count
         );
         keys.Finish();
@@ -200,19 +193,14 @@ internal static class CalibrationReader
         if (keys.OptionalMapping("traps") is { } traps)
         {
             level = Number(traps, "level", Factor);
-            tilt = Number(traps, "tilt", NumberRange.Between(-10, 10));
+            tilt = Number(traps, "tilt", Tilt);
             trapping = Number(traps, "trapping_factor", Factor);
-            double? efficiency = traps.Number("trapping_efficiency", NumberRange.Above(0, 1));
-            double? reach = traps.Number("read_to_min", NumberRange.Above(0, 1e6));
+            double? efficiency = traps.Number("trapping_efficiency", Efficiency);
+            double? reach = traps.Number("read_to_min", ReadToMin);
             ImmutableArray<double> perG = [];
             if (traps.List("per_g", MeasuredTraps.RungCount, MeasuredTraps.RungCount) is { } rungs)
             {
-                perG =
-                [
-                    .. Enumerable
-                        .Range(0, rungs.Count)
-                        .Select(i => rungs.Number(i, NumberRange.Between(0, 1e30)) ?? 0),
-                ];
+                perG = [.. Enumerable.Range(0, rungs.Count).Select(i => rungs.Number(i, TrapsPerG) ?? 0)];
                 if (!traps.Problems.HasErrors && perG.Sum() <= 0)
                 {
                     traps.Error("per_g", CalibrationTexts.NoTraps);

@@ -1,31 +1,14 @@
 using System.Collections.Immutable;
-using GlowMix.Casting;
 using GlowMix.Documents;
 using GlowMix.Readings.Decay;
 using GlowMix.Recipes;
+using static GlowMix.Readings.Sets.ReadingsSetShape;
 
 namespace GlowMix.Readings.Sets;
 
 /// <summary>Reads a set of readings; what it returns is good only if the list of problems has no error.</summary>
 internal static class ReadingsSetReader
 {
-    private const int MostReadings = 100;
-    private const string Contact = "contact";
-    private const string ContactMask = "contact-mask";
-    private const string DiscAt = "disc-at";
-
-    private static readonly ImmutableArray<(string Word, ReadingState State)> States =
-    [
-        ("bare", ReadingState.Bare),
-        ("level", ReadingState.Level),
-        ("potted", ReadingState.Potted),
-        ("pigmented", ReadingState.Pigmented),
-        ("decay", ReadingState.Decay),
-    ];
-
-    private static readonly NumberRange Percent = NumberRange.Above(0, 100);
-    private static readonly NumberRange Millimetres = NumberRange.Above(0, 10_000);
-
     public static ReadingsSet? Read(MappingNode root, string name, ProblemList problems)
     {
         var keys = new MappingReader(root, problems);
@@ -41,7 +24,7 @@ internal static class ReadingsSetReader
         {
             return null;
         }
-        bool? corrected = keys.OptionalOneOf("corrected", "yes", "no") switch
+        bool? corrected = keys.OptionalOneOf("corrected", Corrected) switch
         {
             "yes" => true,
             "no" => false,
@@ -111,17 +94,17 @@ internal static class ReadingsSetReader
         keys.NotBoth("loading_percent", "tile");
         var reading = new SetReading(file, state)
         {
-            DepthMm = hasDepth ? keys.OptionalNumber("depth_mm", NumberRange.Between(0.01, 200)) : null,
-            LoadingPercent = hasLoading
-                ? keys.OptionalNumber("loading_percent", NumberRange.Above(0, 80))
+            DepthMm = hasDepth ? keys.OptionalNumber("depth_mm", DepthMm) : null,
+            LoadingPercent = hasLoading ? keys.OptionalNumber("loading_percent", LoadingPercent) : null,
+            Tile = hasLoading
+                ? keys.OptionalWholeNumber("tile", (int)TileNumber.Least, (int)TileNumber.Most)
                 : null,
-            Tile = hasLoading ? keys.OptionalWholeNumber("tile", 1, TestTiles.Factors.Length) : null,
             Charge = isDecay && keys.Has("charge") ? ChargeReader.Read(keys) : null,
             DarknessTemperatureC = isDecay
-                ? keys.OptionalNumber("darkness_temperature_c", NumberRange.Between(-40, 80))
+                ? keys.OptionalNumber("darkness_temperature_c", TemperatureC)
                 : null,
             NoisePercent = isDecay ? keys.OptionalNumber("noise_percent", Percent) : null,
-            DisplayStep = isDecay ? keys.OptionalNumber("display_step", NumberRange.Between(0, 1e6)) : null,
+            DisplayStep = isDecay ? keys.OptionalNumber("display_step", DisplayStep) : null,
             DarkFromMinutes = isDecay ? keys.OptionalNumber("dark_from_min", NumberRange.Any) : null,
             Geometry = isDecay ? GeometryOf(keys) : null,
             Place = keys.Node.Place,
@@ -132,12 +115,12 @@ internal static class ReadingsSetReader
 
     private static MeterGeometry? GeometryOf(MappingReader keys)
     {
-        string? word = keys.OptionalOneOf("geometry", Contact, ContactMask, DiscAt);
+        string? word = keys.OptionalOneOf("geometry", Geometries);
         switch (word)
         {
-            case Contact:
+            case "contact":
                 return MeterGeometry.Contact;
-            case ContactMask:
+            case "contact-mask":
             {
                 double? hole = keys.Number("hole_mm", Millimetres);
                 double? sensor = keys.Number("sensor_mm", Millimetres);
@@ -148,10 +131,10 @@ internal static class ReadingsSetReader
                 }
                 return hole is double h && sensor is double s ? MeterGeometry.ContactMask(h, s) : null;
             }
-            case DiscAt:
+            case "disc-at":
             {
                 double? disc = keys.Number("disc_mm", Millimetres);
-                double? distance = keys.Number("distance_mm", NumberRange.Between(0, 100_000));
+                double? distance = keys.Number("distance_mm", DistanceMm);
                 return disc is double r && distance is double d ? MeterGeometry.DiscAt(r, d) : null;
             }
             default:

@@ -1,6 +1,8 @@
 using System.Text.Json.Nodes;
 using GlowMix.Documents;
+using GlowMix.Materials.Calibrations;
 using GlowMix.Predictions.Kept;
+using GlowMix.Readings.Sets;
 using GlowMix.Recipes;
 using GlowMix.Tests.Recipes;
 using Json.Schema;
@@ -15,6 +17,8 @@ internal static class SchemaFiles
         {
             ["recipe.schema.json"] = SchemaText.Of("GlowMix recipe", RecipeShape.Whole),
             ["material.schema.json"] = SchemaText.OfMaterials("GlowMix material"),
+            ["readings.schema.json"] = SchemaText.Of("GlowMix set of readings", ReadingsSetShape.Whole),
+            ["calibration.schema.json"] = SchemaText.Of("GlowMix calibration", CalibrationShape.Whole),
             ["figures.schema.json"] = SchemaText.Of("GlowMix figures", KeptFiguresShape.Whole),
         };
 

@@ -2,11 +2,14 @@ using System.Text.Json.Nodes;
 using GlowMix.Documents;
 using GlowMix.Documents.Shapes;
 using GlowMix.Materials;
+using GlowMix.Materials.Calibrations;
 using GlowMix.Materials.Shapes;
 using GlowMix.Predictions.Kept;
+using GlowMix.Readings.Sets;
 using GlowMix.Recipes;
 using GlowMix.Tests.Documents.Tidying;
 using GlowMix.Tests.Materials;
+using GlowMix.Tests.Materials.Calibrations;
 using GlowMix.Tests.Predictions;
 using GlowMix.Tests.Recipes;
 
@@ -51,6 +54,13 @@ public class SchemaTests
                 : Recipe;
             Assert.True(SchemaFiles.Accepts(schema, SchemaFiles.NodeOf(File.ReadAllText(file), file)), file);
         }
+        string readings = Path.Combine(Sample.Folder(), "readings", "stair-edge.readings.yaml");
+        Assert.True(
+            SchemaFiles.Accepts(
+                "readings.schema.json",
+                SchemaFiles.NodeOf(File.ReadAllText(readings), readings)
+            )
+        );
         foreach (var (file, text) in Enum.GetValues<MaterialKind>().SelectMany(ShippedOf))
         {
             Assert.True(SchemaFiles.Accepts(Material, SchemaFiles.NodeOf(text, file)), file);
@@ -163,6 +173,65 @@ public class SchemaTests
                 is not null;
     }
 
+    [Fact]
+    public void What_the_schema_says_of_a_set_of_readings_is_what_is_read()
+    {
+        const string Text = """
+            readings_format: 1
+            corrected: yes
+            comparable_percent: 5
+            readings:
+              - file: bare.txt
+                state: bare
+              - file: potted.txt
+                state: potted
+                depth_mm: 3
+              - file: decay.txt
+                state: decay
+                tile: 2
+                charge:
+                  steps:
+                    - light: daylight-d65
+                      illuminance_lx: 1000
+                      minutes: 5
+                darkness_temperature_c: 15
+                noise_percent: 3
+                display_step: 0.1
+                dark_from_min: 2
+                geometry: contact-mask
+                hole_mm: 5
+                sensor_mm: 8
+              - file: far.txt
+                state: decay
+                loading_percent: 12.5
+                geometry: disc-at
+                disc_mm: 50
+                distance_mm: 100
+            """;
+        HeldAlike(
+            "readings.schema.json",
+            SchemaFiles.NodeOf(Text),
+            ReadingsSetShape.Whole,
+            text => ReadingsSetFile.Read(text).Set is not null,
+            leastRefused: 100
+        );
+    }
+
+    [Fact]
+    public void What_the_schema_says_of_a_calibration_is_what_is_read() =>
+        HeldAlike(
+            "calibration.schema.json",
+            // A hash of digits alone would be a number here.
+            SchemaFiles.NodeOf(
+                CalibrationText
+                    .Of(SampleCalibration.Whole)
+                    .Replace(new string('0', 64), new string('b', 64), StringComparison.Ordinal)
+            ),
+            CalibrationShape.Whole,
+            text => CalibrationFile.Read(text).Calibration is not null,
+            leastRefused: 150
+        );
+
     [Theory]
     [InlineData("led:\n  cct_k: 3000\n  ra: 80\n  flux_lm: 20\n  at_ma: 60")]
     [InlineData("led:\n  spectrum: a.csv\n  flux_lm: 20\n  at_ma: 60")]
@@ -196,6 +265,32 @@ public class SchemaTests
         var read = new Shelf(new InMemoryMaterials(("x.yaml", text))).Any(MaterialKind.Led, "x.yaml");
         Assert.True(isRead == read.Material is not null, string.Join('\n', read.Problems));
         Assert.Equal(isRead, SchemaFiles.Accepts(Material, SchemaFiles.NodeOf(text)));
+    }
+
+    // Of every change to a good document: what is read is accepted, and what the shape tells is refused.
+    private static void HeldAlike(
+        string schema,
+        JsonNode root,
+        MappingShape shape,
+        Func<FileText, bool> reads,
+        int leastRefused
+    )
+    {
+        Assert.True(IsRead(root));
+        Assert.True(SchemaFiles.Accepts(schema, root));
+        int refused = 0;
+        foreach (var changed in Mutations(root, shape))
+        {
+            bool isAccepted = SchemaFiles.Accepts(schema, changed);
+            Assert.True(
+                isAccepted || !IsRead(changed),
+                $"the schema refuses what is read: {changed.ToJsonString()}"
+            );
+            refused += isAccepted ? 0 : 1;
+        }
+        Assert.InRange(refused, leastRefused, 2000);
+
+        bool IsRead(JsonNode node) => reads(new FileText("a.yaml", node.ToJsonString()));
     }
 
     // On the ends, and a little beyond.

@@ -1,7 +1,9 @@
 using GlowMix.Documents;
+using GlowMix.Documents.Shapes;
 using GlowMix.Documents.Tidying;
 using GlowMix.Materials;
 using GlowMix.Materials.Shapes;
+using GlowMix.Readings.Sets;
 using GlowMix.Recipes;
 using GlowMix.Tests.Recipes;
 
@@ -135,14 +137,56 @@ public class TidyTextTests
         Assert.Empty(untidy);
     }
 
-    private static string? Tidied(string text)
+    [Fact]
+    public void A_set_of_readings_has_an_order_and_a_number_style_of_its_own()
+    {
+        const string Untidy = """
+            readings:
+            - {state: bare, file: "01.txt"}
+            - charge: {steps: [{minutes: +5, illuminance_lx: 1E3, light: daylight-d65}], start: empty}
+              noise_percent: .50    # of the meter
+              state: decay
+              # the second day
+              file: decay.txt
+            comparable_percent: 05
+            readings_format: 1
+            """;
+        const string Tidy = """
+            readings_format: 1
+            comparable_percent: 5
+            readings:
+              - file: "01.txt"
+                state: bare
+              # the second day
+              - file: decay.txt
+                state: decay
+                charge:
+                  start: empty
+                  steps:
+                    - light: daylight-d65
+                      illuminance_lx: 1000
+                      minutes: 5
+                noise_percent: 0.50  # of the meter
+
+            """;
+        Assert.Equal(Tidy.ReplaceLineEndings("\n"), Tidied(Untidy, ReadingsSetShape.Whole));
+        Assert.NotNull(ReadingsSetFile.Read(new FileText("a.yaml", Tidy)).Set);
+        string shipped = File.ReadAllText(
+            Path.Combine(Sample.Folder(), "readings", "stair-edge.readings.yaml")
+        );
+        Assert.Equal(shipped, Tidied(shipped, ReadingsSetShape.Whole));
+    }
+
+    private static string? Tidied(string text) => Tidied(text, RecipeShape.Whole);
+
+    private static string? Tidied(string text, Shape shape)
     {
         var document = Document.Read(text, "a.yaml");
         Assert.Empty(document.Problems);
-        string? tidy = TidyText.Of(document, RecipeShape.Whole);
+        string? tidy = TidyText.Of(document, shape);
         if (tidy is not null)
         {
-            Assert.Equal(tidy, TidyText.Of(Document.Read(tidy, "a.yaml"), RecipeShape.Whole));
+            Assert.Equal(tidy, TidyText.Of(Document.Read(tidy, "a.yaml"), shape));
         }
         return tidy;
     }
