@@ -1,6 +1,5 @@
 using System.Text;
 using System.Xml.Linq;
-using GlowMix.Console.Texts;
 
 namespace GlowMix.Console.Reports;
 
@@ -90,11 +89,7 @@ internal static class ReportPage
     }
 
     private static IEnumerable<XElement?> Short(ReportSections sections) =>
-        [
-            sections.Room(),
-            Markup.Of("p", Markup.With("class", "notice"), MarkingWords.Notice),
-            sections.CautionsOfPiece(),
-        ];
+        [sections.Room(), sections.CautionsOfUse()];
 
     private static IEnumerable<XElement?> InFull(ReportSections sections) =>
         [

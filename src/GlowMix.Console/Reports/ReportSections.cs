@@ -134,9 +134,13 @@ internal sealed class ReportSections(RecipeReport report, int number)
                 : Array.Empty<XElement>()
         );
 
-    /// <summary>What the piece calls for when it is made and used.</summary>
-    public XElement CautionsOfPiece() =>
-        Section("Cautions", PageMarkup.Points([.. Cautions.Of(report.Piece), Cautions.EscapeRoutes]));
+    /// <summary>What the piece calls for once it is in its place.</summary>
+    public XElement CautionsOfUse() =>
+        Section(
+            "Cautions",
+            Markup.Of("p", Markup.With("class", "notice"), MarkingWords.Notice),
+            PageMarkup.Points([.. Cautions.OfUse(report.Piece)])
+        );
 
     /// <summary>Every number of its materials with where it comes from, and what the figures were worked out from.</summary>
     public XElement Sources() =>

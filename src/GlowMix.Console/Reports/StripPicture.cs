@@ -12,12 +12,11 @@ namespace GlowMix.Console.Reports;
 internal sealed class StripPicture
 {
     private const double Width = 720;
-    private const double LabelWidth = 205;
-    private const double FieldWidth = Width - LabelWidth;
+    private const double LabelHeight = 22;
     private const double HighestFrame = 120;
     private const double LowestFrame = 12;
-    private const double Gap = 20;
-    private const double EndsHeight = 18;
+    private const double Gap = 11;
+    private const double EndsHeight = 20;
     private const int MostPackages = 1000;
     private const string Luminance = "afterglow.luminance_mcd_m2";
 
@@ -52,7 +51,7 @@ internal sealed class StripPicture
         {
             (lengthMm, widthMm) = (widthMm, lengthMm);
         }
-        mmToDrawing = Math.Min(FieldWidth / lengthMm, HighestFrame / widthMm);
+        mmToDrawing = Math.Min(Width / lengthMm, HighestFrame / widthMm);
         shades = $"strip{number}";
     }
 
@@ -70,22 +69,19 @@ internal sealed class StripPicture
         get
         {
             var frames = Frames();
-            double height = (frames.Count * (FrameHeight + Gap)) + EndsHeight;
+            double height = (frames.Count * (LabelHeight + FrameHeight + Gap)) + EndsHeight;
             var parts = new List<object?> { Shades() };
             for (int i = 0; i < frames.Count; i++)
             {
-                double y = i * (FrameHeight + Gap);
-                parts.Add(Label(frames[i], y));
-                parts.Add(
-                    Drawing.Box(LabelWidth, y, FrameLength, FrameHeight, Markup.With("fill", frames[i].Fill))
-                );
+                double label = i * (LabelHeight + FrameHeight + Gap);
+                double y = label + LabelHeight;
+                parts.Add(Label(frames[i], y - 6));
+                parts.Add(Drawing.Box(0, y, FrameLength, FrameHeight, Markup.With("fill", frames[i].Fill)));
                 if (frames[i].Packages is { } packages)
                 {
                     parts.AddRange(Packages(y, packages));
                 }
-                parts.Add(
-                    Drawing.Box(LabelWidth, y, FrameLength, FrameHeight, Markup.With("class", "outline"))
-                );
+                parts.Add(Drawing.Box(0, y, FrameLength, FrameHeight, Markup.With("class", "outline")));
             }
             parts.AddRange(Ends(height - EndsHeight));
             return new(
@@ -184,9 +180,13 @@ internal sealed class StripPicture
         );
 
     private string LitAt(int place) =>
-        (White(figures["lit.x"], figures["lit.y"]) ?? new(0, 0, 0, true))
-            .Dimmed(RelativeAt(place, p => p.FluxLm))
-            .Hex();
+        (ColourAt(place) ?? new(0, 0, 0, true)).Dimmed(RelativeAt(place, p => p.FluxLm)).Hex();
+
+    // A pour that runs out of level is another white at each end.
+    private ScreenColour? ColourAt(int place) =>
+        RunsOut && report.Prediction.Along[place].Chromaticity is { } there
+            ? ScreenColour.Of(there)
+            : White(figures["lit.x"], figures["lit.y"]);
 
     private string GlowAt(double minutes, int place)
     {
@@ -205,11 +205,14 @@ internal sealed class StripPicture
         return most > 0 ? (figure(along[place]) ?? 0) / most : 1;
     }
 
-    private static XElement Label(Frame frame, double y) =>
+    // One line, so that the words follow the name in letters of any size.
+    private static XElement Label(Frame frame, double foot) =>
         Markup.Of(
-            "g",
-            Drawing.Letters(0, y + 11, frame.Name, "strong"),
-            Drawing.Letters(0, y + 25, frame.Words)
+            "text",
+            Markup.With("x", 0),
+            Markup.With("y", foot),
+            Markup.Of("tspan", Markup.With("class", "strong"), frame.Name),
+            Markup.Of("tspan", Markup.With("dx", "0.8em"), frame.Words)
         );
 
     private IEnumerable<XElement> Packages(double y, PackageLooks looks)
@@ -223,7 +226,7 @@ internal sealed class StripPicture
         foreach (var (xMm, yMm) in LedPlaces.Of(count, lengthMm, widthMm))
         {
             yield return Drawing.Box(
-                LabelWidth + (xMm * mmToDrawing) - (length / 2),
+                (xMm * mmToDrawing) - (length / 2),
                 y + (yMm * mmToDrawing) - (width / 2),
                 length,
                 width,
@@ -238,14 +241,13 @@ internal sealed class StripPicture
         string size = report.Piece.HasSize
             ? $"{Digits.Plain(lengthMm)} × {Digits.Plain(widthMm)} mm"
             : "not to scale: the recipe tells no number or size";
-        double end = LabelWidth + FrameLength;
-        double foot = y + 2;
+        double foot = y + 10;
         if (RunsOut)
         {
-            yield return Drawing.Letters(LabelWidth, foot, "shallow end");
-            yield return Drawing.Letters(end, foot, "deep end", "end");
+            yield return Drawing.Letters(0, foot, "shallow end");
+            yield return Drawing.Letters(FrameLength, foot, "deep end", "end");
         }
-        yield return Drawing.Letters(LabelWidth + (FrameLength / 2), foot, size, "middle");
+        yield return Drawing.Letters(FrameLength / 2, foot, size, "middle");
     }
 
     private string Caption()

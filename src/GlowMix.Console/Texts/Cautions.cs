@@ -18,6 +18,19 @@ internal static class Cautions
     public const string EscapeRoutes =
         "An estimate is no test: where escape routes are marked, local codes and licensed practice come first.";
 
+    private const string Heat =
+        "LEDs run warmer under resin than in air, which is not computed here: drive them low and measure. "
+        + "Work on mains is for an electrician.";
+
+    private const string Ultraviolet =
+        "Ultraviolet torches harm the eyes unseen: glasses that stop it, never look in.";
+
+    private const string Slip =
+        "A cured tread is slippery, wet most of all, and a raised edge trips: slip resistance and nosing "
+        + "rules are not judged here.";
+
+    private const string Fire = "Cured resin burns: reaction-to-fire rules of escape routes are not judged.";
+
     /// <summary>All that a piece calls for: the general ones, then what its materials' own files say.</summary>
     public static IEnumerable<string> Of(Piece piece)
     {
@@ -34,23 +47,47 @@ internal static class Cautions
         {
             yield return "Only a vessel made for vacuum: others burst inwards. Wear eye protection.";
         }
-        yield return "LEDs run warmer under resin than in air, which is not computed here: drive them low and measure. "
-            + "Work on mains is for an electrician.";
-        if (piece.Steps.Any(s => s.Lamp is { TakesIlluminance: false, Cautions.IsEmpty: true }))
+        yield return Heat;
+        if (HasBareUltraviolet(piece))
         {
-            yield return "Ultraviolet torches harm the eyes unseen: glasses that stop it, never look in.";
+            yield return Ultraviolet;
         }
-        yield return "A cured tread is slippery, wet most of all, and a raised edge trips: slip resistance and nosing "
-            + "rules are not judged here.";
-        yield return "Cured resin burns: reaction-to-fire rules of escape routes are not judged.";
-        foreach (var material in MaterialsOf(piece))
+        yield return Slip;
+        yield return Fire;
+        foreach (var material in MaterialsOf(piece).Where(m => !m.Cautions.IsEmpty))
         {
-            if (!material.Cautions.IsEmpty)
-            {
-                yield return $"{material.Name}: {string.Join(" ", material.Cautions)}";
-            }
+            yield return OfMaterial(material);
         }
     }
+
+    /// <summary>What holds for whoever fixes the cured piece, lives with it and charges it: nothing of resin that is still to be poured.</summary>
+    public static IEnumerable<string> OfUse(Piece piece)
+    {
+        yield return Heat;
+        yield return Slip;
+        yield return Fire;
+        yield return "Drilling or sanding the piece makes dust that harms the lungs: dust mask (FFP2 or better), wipe up damp.";
+        if (HasBareUltraviolet(piece))
+        {
+            yield return Ultraviolet;
+        }
+        foreach (
+            var lamp in piece
+                .Steps.Select(s => s.Lamp)
+                .OfType<Lamp>()
+                .Distinct()
+                .Where(l => !l.Cautions.IsEmpty)
+        )
+        {
+            yield return OfMaterial(lamp);
+        }
+    }
+
+    private static bool HasBareUltraviolet(Piece piece) =>
+        piece.Steps.Any(s => s.Lamp is { TakesIlluminance: false, Cautions.IsEmpty: true });
+
+    private static string OfMaterial(Material material) =>
+        $"{material.Name}: {string.Join(" ", material.Cautions)}";
 
     private static IEnumerable<Material> MaterialsOf(Piece piece) =>
         new Material?[] { piece.Resin }

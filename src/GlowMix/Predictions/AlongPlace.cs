@@ -1,3 +1,5 @@
+using GlowMix.Colour;
+
 namespace GlowMix.Predictions;
 
 /// <summary>What the piece is like at one place along a pour that runs out of level.</summary>
@@ -14,4 +16,8 @@ public sealed record AlongPlace(
     double? Duv,
     double? FluxLm,
     double? LuminanceAt10MinMcdPerM2
-);
+)
+{
+    /// <summary>Colour of the lit piece there; null without light.</summary>
+    public Chromaticity? Chromaticity { get; init; }
+}

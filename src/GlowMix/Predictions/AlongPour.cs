@@ -45,7 +45,10 @@ internal static class AlongPour
             run.Figures["lit.duv"],
             run.Figures["lit.flux_lm"],
             run.Figures["afterglow.luminance_mcd_m2", 10]
-        );
+        )
+        {
+            Chromaticity = ColourPoint.Of(run.Light.LitWPerNm).Chromaticity,
+        };
 
     private static double? LargestStep(Run[] runs)
     {

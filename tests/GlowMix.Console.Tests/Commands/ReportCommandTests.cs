@@ -99,6 +99,23 @@ public sealed class ReportCommandTests : IDisposable
         Assert.Contains("8 h by its own LEDs", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_pour_that_runs_out_of_level_has_another_white_at_each_end()
+    {
+        line.Write(
+            "a.yaml",
+            Shortest.Replace("{0}", "a", StringComparison.Ordinal)
+                + "pour:\n  length_mm: 100\n  width_mm: 10\n  runs_out_mm: 3\n"
+        );
+        var lit = Page("a.yaml").Descendants("linearGradient").First();
+        Assert.Equal("strip1-lit", lit.Attribute("id")!.Value);
+        string[] stops = [.. lit.Elements().Select(e => e.Attribute("stop-color")!.Value)];
+        Assert.Equal(3, stops.Distinct().Count());
+        // Under more pigment less blue is left; the third pair of digits.
+        int[] blue = [.. stops.Select(s => Convert.ToInt32(s[5..], 16))];
+        Assert.True(blue[0] > blue[1] && blue[1] > blue[2], string.Join(' ', stops));
+    }
+
     [Theory]
     [InlineData("</main><script>alert(1)</script>")]
     [InlineData("\" onload=\"alert(1)")]

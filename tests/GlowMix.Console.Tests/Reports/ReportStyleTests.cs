@@ -17,14 +17,23 @@ public class ReportStyleTests
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
-    public void Letters_and_drawings_stand_out_from_light_and_dark_paper(int scheme)
+    [InlineData(2)]
+    public void Letters_and_drawings_stand_out_from_light_dark_and_printed_paper(int scheme)
     {
-        var colours = Regex
-            .Matches(
-                Regex.Matches(css, @":root \{(.*?)\}", RegexOptions.Singleline)[scheme].Value,
-                @"--(\w+): (#[0-9a-f]{6});"
+        // The first stands always, the others put theirs in its place.
+        var colours = new Dictionary<string, string>();
+        foreach (int each in new[] { 0, scheme })
+        {
+            foreach (
+                Match colour in Regex.Matches(
+                    Regex.Matches(css, @":root \{(.*?)\}", RegexOptions.Singleline)[each].Value,
+                    @"--(\w+): (#[0-9a-f]{6});"
+                )
             )
-            .ToDictionary(m => m.Groups[1].Value, m => m.Groups[2].Value);
+            {
+                colours[colour.Groups[1].Value] = colour.Groups[2].Value;
+            }
+        }
         Assert.All(
             (string[])["ink", "soft", "bare", "lit", "pigment", "limit"],
             name => Assert.InRange(Contrast(colours[name], colours["paper"]), LeastOfLetters, 21)
@@ -32,6 +41,16 @@ public class ReportStyleTests
         Assert.All(
             colours.Keys.Where(name => name.StartsWith("share", StringComparison.Ordinal)),
             name => Assert.InRange(Contrast(colours[name], colours["paper"]), LeastOfDrawings, 21)
+        );
+    }
+
+    [Fact]
+    public void What_is_folded_on_a_screen_is_open_in_print()
+    {
+        string print = css[css.IndexOf("@media print", StringComparison.Ordinal)..];
+        Assert.Matches(
+            @"details::details-content \{\s*content-visibility: visible;\s*display: block;",
+            print
         );
     }
 

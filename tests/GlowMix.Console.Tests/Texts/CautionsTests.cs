@@ -54,6 +54,28 @@ public sealed class CautionsTests
             StringComparison.Ordinal
         );
 
+    [Fact]
+    public void Whoever_lives_with_a_piece_reads_of_use_and_not_of_the_bench()
+    {
+        string words = string.Join('\n', Cautions.OfUse(PieceOf(lamp: "uv-365")));
+        Assert.All(
+            (string[])
+                [
+                    "LEDs run warmer",
+                    "mains",
+                    "slippery",
+                    "reaction-to-fire",
+                    "drilling",
+                    "Do not look into it",
+                ],
+            told => Assert.Contains(told, words, StringComparison.OrdinalIgnoreCase)
+        );
+        Assert.All(
+            (string[])["Uncured", "vacuum", "hardener", "stir", "heats itself"],
+            bench => Assert.DoesNotContain(bench, words, StringComparison.OrdinalIgnoreCase)
+        );
+    }
+
     private static Piece PieceOf(
         string resin = "epoxy-clear-slow",
         string pigment = "green-aluminate",
