@@ -21,9 +21,10 @@ await() {
   fail "the screen never said '$1'"
 }
 
-start() { # COLUMNS ROWS
+start() { # COLUMNS ROWS [VARIABLES]
   mux kill-server 2>/dev/null || true
-  mux new-session -d -x "$1" -y "$2" "cd '$folder' && '$program' tune stair-edge.yaml; echo ended with \$?; sleep 1000"
+  # The last server may still be on its way out.
+  until mux new-session -d -x "$1" -y "$2" "cd '$folder' && ${3-} '$program' tune stair-edge.yaml; echo ended with \$?; sleep 1000" 2>/dev/null; do sleep 0.2; done
 }
 
 json() { # a number of the figures: json lit cct_k
@@ -108,8 +109,7 @@ keys q
 await "ended with 0"
 
 echo "no colour at all under NO_COLOR, no letter but of ASCII under LANG=C"
-mux kill-server
-mux new-session -d -x 120 -y 36 "cd '$folder' && NO_COLOR=1 LANG=C '$program' tune stair-edge.yaml; sleep 1000"
+start 120 36 "NO_COLOR=1 LANG=C"
 await "plan on"
 if screen | LC_ALL=C grep -q '[^ -~]'; then fail "letters beyond ASCII"; fi
 if mux capture-pane -pe | grep -qE $'\e\\[([0-9;]*;)?(3[0-7]|4[0-7]|9[0-7]|10[0-7]|38|48)[;m]'; then fail "colours"; fi

@@ -26,6 +26,10 @@ internal sealed class CannedDesk : IDesk
         }
     }
 
+    public IEnumerable<RecipeDocument> Ahead { get; private set; } = [];
+
+    public void LookAhead(IEnumerable<RecipeDocument> documents) => Ahead = documents;
+
     public void AnswerAll(bool banded = true)
     {
         foreach (var document in asked.ToArray())

@@ -106,6 +106,10 @@ internal sealed class Bench
         : knob.Next(size, up) is { } next ? Set(knob, next)
         : $"{Capital(knob.FullLabel)}: this is the {(up ? "last" : "first")} on the shelf.";
 
+    /// <summary>Where the next turn of the held knob leads, up and down; put together when it is asked for, on any thread.</summary>
+    public IEnumerable<RecipeDocument> Ahead() =>
+        Held is { WhyFixed: "" } knob ? Neighbours(Document, knob) : [];
+
     /// <summary>Sets the held knob to what was typed.</summary>
     /// <returns>Why not; null if it did.</returns>
     public string? SetTyped(string text)
@@ -118,6 +122,22 @@ internal sealed class Bench
 
     /// <summary>A further turn of the held knob is one of its own.</summary>
     public void Close() => history.Close();
+
+    private static IEnumerable<RecipeDocument> Neighbours(RecipeDocument document, Knob knob)
+    {
+        foreach (bool up in new[] { true, false })
+        {
+            if (knob.Next(StepSize.Usual, up) is not { } value)
+            {
+                continue;
+            }
+            var next = KnobBoard.Turned(document, knob, value);
+            if (next.Recipe is not null)
+            {
+                yield return next;
+            }
+        }
+    }
 
     private string? Typed(string text)
     {

@@ -5,16 +5,21 @@ namespace GlowMix.Console.Tune.Model;
 
 /// <summary>
 /// Works out figures beside the text UI: likely ones at once, bands when the hand rests. A key that is held down leaves no queue, and
-/// an answer to an older request is dropped, not told.
+/// an answer to an older request is dropped, not told. While the hand holds still it looks a step ahead: a new grain takes many times as
+/// long as a new loading.
 /// </summary>
 internal sealed class ForetellingDesk : IDesk, IDisposable
 {
     // Bands take all cores.
     private static readonly TimeSpan handAtRest = TimeSpan.FromMilliseconds(250);
 
+    // Likely figures of the present state come first.
+    private static readonly TimeSpan handStill = TimeSpan.FromMilliseconds(60);
+
     private readonly IForeteller foreteller;
     private readonly Action<Outlook> answer;
     private readonly LatestWork likely = new("likely figures");
+    private readonly LatestWork ahead = new("a step ahead", handStill, ThreadPriority.BelowNormal);
     private readonly LatestWork bands = new("bands", handAtRest, ThreadPriority.BelowNormal);
 
     /// <param name="foreteller">The model.</param>
@@ -42,10 +47,22 @@ internal sealed class ForetellingDesk : IDesk, IDisposable
         });
     }
 
+    /// <inheritdoc/>
+    public void LookAhead(IEnumerable<RecipeDocument> documents) =>
+        ahead.Put(stop =>
+        {
+            foreach (var each in documents)
+            {
+                stop.ThrowIfCancellationRequested();
+                Tell(Guarded(each, () => foreteller.Likely(each)), stop);
+            }
+        });
+
     /// <summary>Ends the work; what is under way is finished and not told.</summary>
     public void Dispose()
     {
         likely.Dispose();
+        ahead.Dispose();
         bands.Dispose();
     }
 

@@ -9,4 +9,8 @@ internal interface IDesk
     /// <param name="document">What is on the screen.</param>
     /// <param name="also">Likely figures of these afterwards, if there is time: what to compare with.</param>
     void Ask(RecipeDocument document, params IEnumerable<RecipeDocument> also);
+
+    /// <summary>Says which recipes the next key may lead to: their likely figures may be worked out while nothing else is to do.</summary>
+    /// <param name="documents">Put together where they are worked out, not here.</param>
+    void LookAhead(IEnumerable<RecipeDocument> documents);
 }

@@ -21,4 +21,7 @@ internal sealed class PatientDesk(IForeteller foreteller) : IDesk
             Answer(foreteller.Likely(each));
         }
     }
+
+    /// <summary>Nothing: between lines nobody waits.</summary>
+    public void LookAhead(IEnumerable<RecipeDocument> documents) { }
 }

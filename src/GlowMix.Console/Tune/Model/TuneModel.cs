@@ -110,7 +110,11 @@ internal sealed class TuneModel
     }
 
     /// <summary>Holds another knob.</summary>
-    public void Hold(int index) => Bench.Hold(index);
+    public void Hold(int index)
+    {
+        Bench.Hold(index);
+        desk.LookAhead(Bench.Ahead());
+    }
 
     /// <summary>Turns the held knob.</summary>
     public void Turn(StepSize size, bool up)
@@ -272,6 +276,7 @@ internal sealed class TuneModel
         {
             desk.Ask(Bench.Document, beside);
         }
+        desk.LookAhead(Bench.Ahead());
     }
 
     private void End()

@@ -41,7 +41,43 @@ public class ForetellingDeskTests
         }
     }
 
+    [Fact]
+    public void While_the_hand_holds_still_the_next_step_is_worked_out()
+    {
+        using var told = new SemaphoreSlim(0);
+        var answers = new List<string>();
+        using var desk = new ForetellingDesk(
+            new QuickForeteller(),
+            outlook =>
+            {
+                lock (answers)
+                {
+                    answers.Add(outlook.Text);
+                }
+                told.Release();
+            }
+        );
+        desk.LookAhead([Document("an older step")]);
+        desk.LookAhead([Document("one up"), Document("one down")]);
+        told.Wait(TestContext.Current.CancellationToken);
+        told.Wait(TestContext.Current.CancellationToken);
+        lock (answers)
+        {
+            Assert.Equal(["one up", "one down"], answers.TakeLast(2));
+        }
+    }
+
     private static RecipeDocument Document(string text) => RecipeDocument.Read(text, "r.yaml");
+
+    private sealed class QuickForeteller : IForeteller
+    {
+        public Outlook Likely(RecipeDocument document) => new(document.Text, null, [], false);
+
+        public Outlook Rough(RecipeDocument document) => throw new OperationCanceledException();
+
+        public Outlook Banded(RecipeDocument document, CancellationToken stop) =>
+            throw new OperationCanceledException();
+    }
 
     private sealed class SlowForeteller(SemaphoreSlim begun, SemaphoreSlim goOn) : IForeteller
     {

@@ -48,6 +48,23 @@ public class TuneModelTests
     }
 
     [Fact]
+    public void The_desk_is_told_where_the_next_key_leads_and_what_it_worked_out_is_shown_at_once()
+    {
+        var rig = new TuneRig(holdsAnswers: true);
+        rig.Desk.AnswerAll();
+        rig.Hold("layers.glow.grain_median_um");
+        string[] ahead = [.. rig.Desk.Ahead.Select(d => d.Get("layers.glow.grain_median_um")!)];
+        Assert.Equal(["45", "35"], ahead);
+        foreach (var document in rig.Desk.Ahead)
+        {
+            rig.Model.Take(CannedDesk.Answer(document, banded: false));
+        }
+        Assert.Equal("40", rig.Held);
+        rig.Press(StrokeKey.Right);
+        Assert.True(rig.Model.IsFresh);
+    }
+
+    [Fact]
     public void A_clear_layer_takes_a_pigment_with_a_loading_to_begin_with()
     {
         var rig = new TuneRig();
