@@ -100,7 +100,20 @@ internal sealed class ColumnFinder
         {
             return asked.IsClock || asked.Role == ColumnRole.Time ? ReadingKind.Decay : ReadingKind.Spectrum;
         }
-        if (Array.Exists(columns, c => c.Role == ColumnRole.Wavelength))
+        // Wavenumbers and Å without a word are refused as wavelengths, and not taken for times.
+        if (
+            Array.Exists(
+                columns,
+                c =>
+                    c.Role == ColumnRole.Wavelength
+                    || HeaderUnits.IsWavenumber(c.Name)
+                    || (
+                        c.Role == ColumnRole.Unknown
+                        && c.Sequence is { IsOrdered: true, Unevenness: < 1e-6 }
+                        && WavelengthHints.CouldBeAngstrom(c.Sequence)
+                    )
+            )
+        )
         {
             return ReadingKind.Spectrum;
         }
@@ -216,7 +229,7 @@ internal sealed class ColumnFinder
         c.IsFilled && c.Sequence is { IsOrdered: true, Least: >= 0 } && c.Role is not ColumnRole.Index;
 
     private static double ToNm(TableColumn column) =>
-        UnitByMagnitude(column) == LengthUnit.Micrometre ? 1000 : 1;
+        WavelengthHints.NmIn(UnitByMagnitude(column) ?? LengthUnit.Nanometre);
 
     private static LengthUnit? UnitByMagnitude(TableColumn column) =>
         WavelengthHints.UnitOf(column.Sequence.Least, column.Sequence.Most);
@@ -247,14 +260,14 @@ internal sealed class ColumnFinder
                     )
                 );
             }
-            else if (byName is null && unit == LengthUnit.Micrometre)
+            else if (byName is null && unit != LengthUnit.Nanometre)
             {
                 warnings.Add(
                     new(
                         "wavelength_unit_guessed",
                         null,
                         ReadingTexts.Invariant(
-                            $"wavelengths are taken as µm; they run from {column.Sequence.Least:0.####} to {column.Sequence.Most:0.####}"
+                            $"wavelengths are taken as {WavelengthHints.Word(unit)}; they run from {column.Sequence.Least:G4} to {column.Sequence.Most:G4}"
                         )
                     )
                 );

@@ -13,7 +13,7 @@ internal readonly record struct NumberCell(double Value, bool HasMark, bool IsGr
 
     /// <summary>Blanks of any kind, which stand round numbers and in them.</summary>
     public static bool IsBlank(char c) =>
-        c is ' ' or '\t' or '\u00A0' or '\u202F' or '\u2009' or '\u2007' or '\f' or '\v';
+        c is ' ' or '\t' or '\u00A0' or '\u202F' or '\u2009' or '\u2007' or '\u3000' or '\f' or '\v';
 
     /// <summary>A cell without the blanks and quotes round it.</summary>
     public static ReadOnlySpan<char> Trim(ReadOnlySpan<char> cell)

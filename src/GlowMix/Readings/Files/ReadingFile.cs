@@ -172,6 +172,16 @@ public static class ReadingFile
                 )
             );
         }
+        if (table.IsUnfolded)
+        {
+            warnings.Add(
+                new(
+                    "pairs_joined",
+                    null,
+                    "several pairs of wavelength and value stand on a line; taken as one spectrum"
+                )
+            );
+        }
         if (table.HasGroups)
         {
             warnings.Add(

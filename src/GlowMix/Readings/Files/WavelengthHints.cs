@@ -9,11 +9,16 @@ internal static class WavelengthHints
     private const double VisibleFromNm = 400;
     private const double VisibleToNm = 700;
 
-    /// <summary>nm or µm, where the range then holds visible light; null where neither does.</summary>
+    /// <summary>nm, µm or m, where the range then holds visible light; null where none does. Å could be times in seconds.</summary>
     public static LengthUnit? UnitOf(double least, double most) =>
         IsVisible(least, most) ? LengthUnit.Nanometre
-        : IsVisible(1000 * least, 1000 * most) ? LengthUnit.Micrometre
+        : IsVisible(1e3 * least, 1e3 * most) ? LengthUnit.Micrometre
+        : IsVisible(1e9 * least, 1e9 * most) ? LengthUnit.Metre
         : null;
+
+    /// <summary>Whether numbers would be visible light in Å.</summary>
+    public static bool CouldBeAngstrom(NumberSequence sequence) =>
+        IsVisible(0.1 * sequence.Least, 0.1 * sequence.Most);
 
     /// <summary>nm in a unit.</summary>
     public static double NmIn(LengthUnit unit) =>
@@ -41,8 +46,7 @@ internal static class WavelengthHints
         const string Option = "say --wavelength-unit";
         return HeaderUnits.IsWavenumber(name) || IsVisible(1e7 / sequence.Most, 1e7 / sequence.Least)
                 ? "; as wavenumbers per cm they would be: export wavelengths in nm"
-            : IsVisible(0.1 * sequence.Least, 0.1 * sequence.Most) ? $"; if they are Å, {Option} angstrom"
-            : IsVisible(1e9 * sequence.Least, 1e9 * sequence.Most) ? $"; if they are m, {Option} m"
+            : CouldBeAngstrom(sequence) ? $"; if they are Å, {Option} angstrom"
             : $"; {Option} nm, um, angstrom or m, or name another column with --wavelength-column";
     }
 

@@ -46,6 +46,10 @@ public class BadReadingTests
         "1:1: column 1 runs from 4000 to 7000, which is no visible light in nm; if they are Å, say --wavelength-unit angstrom"
     )]
     [InlineData(
+        "Wellenzahl (1/cm);E\n14000;0.1\n18000;0.2\n22000;0.3\n26000;0.2\n",
+        "2:1: column 1 'Wellenzahl (1/cm)' runs from 14000 to 26000, which is no visible light in nm; as wavenumbers per cm they would be: export wavelengths in nm"
+    )]
+    [InlineData(
         "380;381;0.1\n381;382;0.2\n382;383;0.3\n410;411;0.1\n",
         "1:1: column 1 and column 2 could all be wavelengths; say which with --wavelength-column"
     )]

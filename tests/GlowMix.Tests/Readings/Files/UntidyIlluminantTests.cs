@@ -111,6 +111,20 @@ public class UntidyIlluminantTests
         ["exponents"] = t => Utf8(t with { ValueFormat = "E6", Delimiter = ',' }),
         ["wavelengths in a row"] = Across,
         ["quoted cells with decimal commas between commas"] = Quoted,
+        ["four pairs on a line"] = t => PairsOnLines(t, down: false),
+        ["four pairs on a line, to be read down"] = t => PairsOnLines(t, down: true),
+        ["blanks of East Asian type"] = t =>
+            Encoding.UTF8.GetBytes((t with { Delimiter = '\u3000', Header = ["ｎｍ\u3000値"] }).Text()),
+        ["a wavelength = a value"] = t => Utf8(t with { Delimiter = '=', Header = ["lamp=of the shelf"] }),
+        ["metres"] = t =>
+            Encoding.UTF8.GetBytes(
+                string.Concat(
+                    t.Text()
+                        .TrimEnd('\n')
+                        .Split('\n')
+                        .Select(row => row.Replace("\t", "E-9\t", StringComparison.Ordinal) + "\n")
+                )
+            ),
         ["a header of numbers right above"] = t => Utf8(t with { Header = ["3\t100"] }),
     };
 
@@ -146,6 +160,29 @@ public class UntidyIlluminantTests
         string nm = string.Join('\t', rows.Select(r => r.Split('\t')[0]));
         string values = string.Join('\t', rows.Select(r => r.Split('\t')[1]));
         return Encoding.UTF8.GetBytes($"Wavelength\t{nm}\nSample 1\t{values}\n");
+    }
+
+    private static byte[] PairsOnLines(UntidyTable table, bool down)
+    {
+        const int Pairs = 4;
+        string[] rows = table.Text().TrimEnd('\n').Split('\n');
+        int lines = (rows.Length + Pairs - 1) / Pairs;
+        return Encoding.UTF8.GetBytes(
+            string.Concat(
+                Enumerable
+                    .Range(0, lines)
+                    .Select(i =>
+                        string.Join(
+                            "   ",
+                            Enumerable
+                                .Range(0, Pairs)
+                                .Select(j => down ? i + (j * lines) : (i * Pairs) + j)
+                                .Where(at => at < rows.Length)
+                                .Select(at => rows[at].Replace('\t', ' '))
+                        ) + "\n"
+                    )
+            )
+        );
     }
 
     private static byte[] Quoted(UntidyTable table)
