@@ -34,6 +34,13 @@ internal static class CellUnits
                 return true;
             }
         }
-        return false;
+        return IsPower(text);
+    }
+
+    // 'W', 'mW', 'µW/cm²/nm': what is per what is told by the header or not at all.
+    private static bool IsPower(ReadOnlySpan<char> text)
+    {
+        var watts = text is ['m' or 'u' or 'µ' or 'μ' or 'n', .. var rest] ? rest : text;
+        return watts is ['W' or 'w'] or ['W' or 'w', '/' or ' ' or '·' or '*', ..];
     }
 }

@@ -63,7 +63,7 @@ internal static class HeaderWords
         string text = name.ToLowerInvariant();
         return text.Length == 0 ? ColumnRole.Unknown
             : Has(text, Wavelength) ? ColumnRole.Wavelength
-            : Has(text, Net) && !Has(text, NotNet) ? ColumnRole.Net
+            : Has(text, Net) && !Has(text, NotNet) || IsDifference(text) ? ColumnRole.Net
             : Has(text, Raw) ? ColumnRole.Raw
             : Has(text, Dark) ? ColumnRole.Dark
             : Has(text, Aside) ? ColumnRole.Aside
@@ -74,6 +74,13 @@ internal static class HeaderWords
             : Has(text, Time) ? ColumnRole.Time
             : Has(text, Index) ? ColumnRole.Index
             : ColumnRole.Unknown;
+    }
+
+    /// <summary>'Scope-Dark', 'S − D': something minus its dark reading.</summary>
+    private static bool IsDifference(string text)
+    {
+        int minus = text.IndexOfAny(['-', '\u2212', '\u2013']);
+        return minus > 0 && Has(text[(minus + 1)..], Dark) && !Has(text[..minus], Dark);
     }
 
     private static string[] Words(string all) => all.Split('|');

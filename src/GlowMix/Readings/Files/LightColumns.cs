@@ -127,7 +127,13 @@ internal sealed class LightColumns(
             {
                 foreach (TableColumn dark in rest)
                 {
-                    if (net != raw && raw != dark && net != dark && IsDifference(net, raw, dark))
+                    if (
+                        net != raw
+                        && raw != dark
+                        && net != dark
+                        && !net.Sequence.IsConstant
+                        && IsDifference(net, raw, dark)
+                    )
                     {
                         return net;
                     }

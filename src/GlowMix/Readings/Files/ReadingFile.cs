@@ -58,6 +58,7 @@ public static class ReadingFile
         {
             return Refused(file, ReadingTexts.NoLines(first, last, lines.Count));
         }
+        RowRemarks.CutBrackets(text, lines);
         RowRemarks.CutFrom(text, lines);
         if (FormatFinder.Find(text, lines, options) is not { } format)
         {

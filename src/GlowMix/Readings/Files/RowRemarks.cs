@@ -1,9 +1,34 @@
+using System.Buffers;
+
 namespace GlowMix.Readings.Files;
 
-/// <summary>Remarks behind the numbers of a row: '450  0.82  # lamp warm'.</summary>
+/// <summary>What stands round the numbers of a row: remarks as in '450  0.82  # lamp warm', brackets as in '[450, 0.82],'.</summary>
 internal static class RowRemarks
 {
-    /// <summary>Cuts them off, from lines that begin with a number only: in a header '#' may stand for 'number'.</summary>
+    private static readonly SearchValues<char> Brackets = SearchValues.Create("[](){}");
+
+    /// <summary>Cuts brackets off, from lines that begin with one before a number.</summary>
+    public static void CutBrackets(string text, List<(int Start, int Length)> lines)
+    {
+        for (int i = 0; i < lines.Count; i++)
+        {
+            var (start, length) = lines[i];
+            var line = text.AsSpan(start, length);
+            var inner = line.Trim(" \t");
+            if (inner is not ['[' or '(' or '{', .., _] || !IsNumberLike(inner[1..].TrimStart()))
+            {
+                continue;
+            }
+            inner = inner.TrimEnd(",; \t");
+            if (inner is [.., ']' or ')' or '}'] && !inner[1..^1].ContainsAny(Brackets))
+            {
+                int offset = line.IndexOf(inner) + 1;
+                lines[i] = (start + offset, inner.Length - 2);
+            }
+        }
+    }
+
+    /// <summary>Cuts remarks off, from lines that begin with a number only: in a header '#' may stand for 'number'.</summary>
     public static void CutFrom(string text, List<(int Start, int Length)> lines)
     {
         if (!text.Contains('#') && !text.Contains("//", StringComparison.Ordinal))
@@ -14,7 +39,7 @@ internal static class RowRemarks
         {
             var line = text.AsSpan(lines[i].Start, lines[i].Length);
             var trimmed = line.TrimStart(" \t\u00A0\",;|");
-            if (trimmed.Length == 0 || !(char.IsAsciiDigit(trimmed[0]) || trimmed[0] is '+' or '-' or '.'))
+            if (!IsNumberLike(trimmed))
             {
                 continue;
             }
@@ -30,4 +55,7 @@ internal static class RowRemarks
             }
         }
     }
+
+    private static bool IsNumberLike(ReadOnlySpan<char> text) =>
+        text is [(>= '0' and <= '9') or '+' or '-' or '.', ..];
 }

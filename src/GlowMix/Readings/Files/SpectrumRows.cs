@@ -67,6 +67,7 @@ internal sealed class SpectrumRows
         int firstRow = rows.FindIndex(r => r.Nm is < ShortestNm or > LongestNm);
         int line = firstRow >= 0 ? table.LineOf(rows[firstRow].Row) : 0;
         rows.RemoveAll(r => r.Nm is < ShortestNm or > LongestNm);
+        line = DropRangeLine() ?? line;
         if (rows.Count > 8)
         {
             double step = MedianStepNm();
@@ -96,6 +97,25 @@ internal sealed class SpectrumRows
                 )
             );
         }
+    }
+
+    // '380 780' above the rows: where the wavelengths begin and end, and so the first wavelength twice.
+    private int? DropRangeLine()
+    {
+        const int MostLinesUp = 5;
+        for (int i = Math.Min(MostLinesUp, rows.Count - 3); i >= 0; i--)
+        {
+            bool isRange =
+                Math.Abs(rows[i].Nm - rows[i + 1].Nm) <= SamePlaceNm
+                && Math.Abs(table.NumberAt(rows[i].Row, 1) - table.NumberAt(rows[^1].Row, 0)) <= SamePlaceNm;
+            if (isRange)
+            {
+                int line = table.LineOf(rows[0].Row);
+                rows.RemoveRange(0, i + 1);
+                return line;
+            }
+        }
+        return null;
     }
 
     private double MedianStepNm()

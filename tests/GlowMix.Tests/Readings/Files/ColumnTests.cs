@@ -11,6 +11,7 @@ public class ColumnTests
     [InlineData("no;nm;sample;background;\n", 3, 4)]
     [InlineData("", 5, null)]
     [InlineData("wavelength [nm];uncertainty;W/m²/nm\n", 3, null)]
+    [InlineData("nm;scope (cts);scope-dark\n", 3, null)]
     [InlineData("Longueur d'onde;Écart (std);Éclairement énergétique\n", 3, null)]
     public void The_light_is_found_among_other_columns(string header, int light, int? dark)
     {

@@ -125,6 +125,23 @@ public class UntidyIlluminantTests
                         .Select(row => row.Replace("\t", "E-9\t", StringComparison.Ordinal) + "\n")
                 )
             ),
+        ["brackets round each row"] = t =>
+            Encoding.UTF8.GetBytes(
+                string.Concat(
+                    (t with { Delimiter = ',' }).Text().TrimEnd('\n').Split('\n').Select(row => $"[{row}],\n")
+                )
+            ),
+        ["units behind each number"] = t =>
+            Encoding.UTF8.GetBytes(
+                string.Concat(
+                    t.Text()
+                        .TrimEnd('\n')
+                        .Split('\n')
+                        .Select(row => row.Replace("\t", " nm\t", StringComparison.Ordinal) + " µW\n")
+                )
+            ),
+        ["a header that tells first and last wavelength"] = t =>
+            Utf8(t with { Header = ["2026-03-14", "38.1\t11.5", $"{t.Nm[0]}\t{t.Nm[^1]}"] }),
         ["a header of numbers right above"] = t => Utf8(t with { Header = ["3\t100"] }),
     };
 
