@@ -107,7 +107,7 @@ internal sealed class RecipeFile
     {
         if (store.ReadAutosave() is not { } left || left == onDisk)
         {
-            store.DropAutosave();
+            DropAutosave();
             return;
         }
         autosaved = left;
@@ -119,7 +119,7 @@ internal sealed class RecipeFile
                     "take them up again",
                     () => model.Go(RecipeDocument.Read(left, Name), "Turns of an earlier run taken up")
                 ),
-                ('d', "drop them", store.DropAutosave),
+                ('d', "drop them", DropAutosave),
             ]
         );
     }
@@ -136,7 +136,7 @@ internal sealed class RecipeFile
     }
 
     /// <summary>What is not saved is meant to be forgotten.</summary>
-    public void Forget() => store.DropAutosave();
+    public void Forget() => DropAutosave();
 
     private void Write(TuneModel model)
     {
@@ -147,7 +147,7 @@ internal sealed class RecipeFile
             return;
         }
         onDisk = text;
-        store.DropAutosave();
+        DropAutosave();
         model.Bench.Close();
         model.Say($"Saved {Name}.");
     }
@@ -163,10 +163,17 @@ internal sealed class RecipeFile
         return null;
     }
 
+    // What is not beside the file any more is written again at the next turn, also where its text is the same.
+    private void DropAutosave()
+    {
+        store.DropAutosave();
+        autosaved = "";
+    }
+
     private void Reopen(TuneModel model, string text)
     {
         onDisk = text;
-        store.DropAutosave();
+        DropAutosave();
         model.Reopen(RecipeDocument.Read(text, Name));
     }
 }

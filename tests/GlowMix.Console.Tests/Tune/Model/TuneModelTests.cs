@@ -323,6 +323,25 @@ public class TuneModelTests
     }
 
     [Fact]
+    public void What_was_saved_and_then_written_over_by_someone_is_left_beside_the_file_again()
+    {
+        var rig = new TuneRig();
+        rig.Hold(Loading);
+        rig.Press("+");
+        string mine = rig.Text;
+        rig.Model.File.Autosave(rig.Model);
+        rig.Press("s");
+        Assert.Null(rig.Store.Autosaved);
+        rig.Press("+");
+        rig.Store.Files[TuneRig.Name] = TuneRig.StairEdge;
+        rig.Model.File.LookAtDisk(rig.Model);
+        rig.Press("ku");
+        Assert.Equal(mine, rig.Text);
+        rig.Model.File.Autosave(rig.Model);
+        Assert.Equal(mine, rig.Store.Autosaved);
+    }
+
+    [Fact]
     public void Saving_under_another_name_goes_on_with_that_file_and_asks_before_writing_over_one()
     {
         var rig = new TuneRig();
