@@ -12,6 +12,10 @@ internal sealed class CompletionWords(Command root, Surroundings surroundings)
     private const int MostFiles = 500;
     private static readonly string[] recipeEndings = [".yaml"];
 
+    // Beside recipes, and passed over by what takes recipes.
+    private static readonly string[] writtenEndings = [".figures.yaml", ".calibration.yaml"];
+    private static readonly string[] besideEndings = [.. writtenEndings, ".readings.yaml"];
+
     /// <summary>The candidates that begin like the last word, sorted.</summary>
     /// <param name="typed">The words behind the program's name; the last is the one being typed, perhaps empty.</param>
     public IReadOnlyList<string> After(IReadOnlyList<string> typed)
@@ -74,7 +78,10 @@ internal sealed class CompletionWords(Command root, Surroundings surroundings)
             "completion" => CompletionScripts.Shells,
             "help" => HelpTopics.Names.Concat(root.Subcommands.Where(c => !c.Hidden).Select(c => c.Name)),
             "materials" => KindWords.All.Select(k => k.Folder()).Concat(KindWords.All.SelectMany(NamesOf)),
-            _ when command.Arguments.Any(a => a.Name == "FILE") => Files(current, recipeEndings),
+            "check" => Files(current, recipeEndings),
+            "tidy" => Files(current, recipeEndings).Where(f => !Ends(f, writtenEndings)),
+            _ when command.Arguments.Any(a => a.Name == "FILE") => Files(current, recipeEndings)
+                .Where(f => !Ends(f, besideEndings)),
             _ => Files(current, null),
         };
     }
@@ -120,6 +127,9 @@ internal sealed class CompletionWords(Command root, Surroundings surroundings)
 
     private static bool TakesValue(Option option) => option.ValueType != typeof(bool);
 
+    private static bool Ends(string name, string[] endings) =>
+        Array.Exists(endings, e => name.EndsWith(e, StringComparison.Ordinal));
+
     // Folders with a slash behind, and files of the endings; hidden ones only where a point is typed.
     private List<string> Files(string current, string[]? endings)
     {
@@ -135,11 +145,7 @@ internal sealed class CompletionWords(Command root, Surroundings surroundings)
                 bool isFolder = entry is DirectoryInfo;
                 if (
                     (entry.Name.StartsWith('.') && !begun.StartsWith('.'))
-                    || (
-                        !isFolder
-                        && endings is not null
-                        && !Array.Exists(endings, e => entry.Name.EndsWith(e, StringComparison.Ordinal))
-                    )
+                    || (!isFolder && endings is not null && !Ends(entry.Name, endings))
                 )
                 {
                     continue;

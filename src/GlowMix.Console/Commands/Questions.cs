@@ -54,7 +54,10 @@ internal sealed class Questions(Surroundings surroundings, Shelf shelf)
                 return true;
             }
             // The answer's name is the option's, which nobody typed here.
-            surroundings.Complain("  " + problem.Text.Replace(field.Option, "it", StringComparison.Ordinal));
+            string words = problem.Text.StartsWith($"{field.Option}: ", StringComparison.Ordinal)
+                ? problem.Text[(field.Option.Length + 2)..]
+                : problem.Text.Replace(field.Option, "it", StringComparison.Ordinal);
+            surroundings.Complain("  " + words);
         }
     }
 }

@@ -13,21 +13,8 @@ internal static class UserFile
             return new("''", "", NoName);
         }
         surroundings.Opened?.Invoke(path);
-        FileText file;
-        try
-        {
-            file = DocumentFile.Read(surroundings.FullPath(path));
-        }
-        catch (ArgumentException)
-        {
-            // With a character that no path holds. The reader says so.
-            file = DocumentFile.Read(path);
-        }
-        return file with
-        {
-            Name = path,
-            Problem = file.Problem is null ? null : file.Problem with { File = path },
-        };
+        var file = Opened(path, surroundings, full => DocumentFile.Read(full));
+        return file with { Name = path, Problem = Of(path, file.Problem) };
     }
 
     /// <summary>Reads the bytes of a file relative to the current folder.</summary>
@@ -37,21 +24,27 @@ internal static class UserFile
         {
             return new("''", default, NoName);
         }
-        FileBytes file;
+        var file = Opened(path, surroundings, full => DocumentFile.ReadBytes(full, longestBytes));
+        return file with { Name = path, Problem = Of(path, file.Problem) };
+    }
+
+    private static T Opened<T>(string path, Surroundings surroundings, Func<string, T> read)
+    {
+        string full;
         try
         {
-            file = DocumentFile.ReadBytes(surroundings.FullPath(path), longestBytes);
+            full = surroundings.FullPath(path);
         }
         catch (ArgumentException)
         {
-            file = DocumentFile.ReadBytes(path, longestBytes);
+            // With a character that no path holds. The reader says so.
+            full = path;
         }
-        return file with
-        {
-            Name = path,
-            Problem = file.Problem is null ? null : file.Problem with { File = path },
-        };
+        return read(full);
     }
+
+    private static Problem? Of(string path, Problem? problem) =>
+        problem is null ? null : problem with { File = path };
 
     // As a path an empty name would be the current folder.
     private static Problem NoName => new("''", null, ProblemTexts.NotFound, Kind: ProblemKind.FileAccess);

@@ -1,6 +1,9 @@
 using System.Globalization;
+using GlowMix.Console.Texts;
 using GlowMix.Documents;
+using GlowMix.Documents.Shapes;
 using GlowMix.Materials;
+using GlowMix.Materials.Shapes;
 
 namespace GlowMix.Console.Starts;
 
@@ -18,6 +21,7 @@ internal sealed class BorrowedEntries
 
     private readonly Material nearest;
     private readonly MappingNode root;
+    private readonly MappingShape? shape;
     private readonly string[] lines;
 
     public BorrowedEntries(Material nearest)
@@ -26,6 +30,10 @@ internal sealed class BorrowedEntries
         string text = nearest.Origin!.Text;
         root = Document.Read(text, nearest.Name).Root!;
         lines = text.Split('\n');
+        shape =
+            root["kind"] is ScalarNode { Value: var word } && KindWords.Find(word) is { } kind
+                ? MaterialShapes.Of(kind)
+                : null;
     }
 
     /// <summary>How a borrowed value names its source.</summary>
@@ -55,7 +63,7 @@ internal sealed class BorrowedEntries
             }
             WriteComments(text, entry.Key.Place.Line);
             text.Line($"{key}:");
-            WriteBelow(text, entry.Value, 2, addedDoubts?.GetValueOrDefault(key));
+            WriteBelow(text, entry.Value, 2, RangeOf(key), addedDoubts?.GetValueOrDefault(key));
         }
     }
 
@@ -73,11 +81,17 @@ internal sealed class BorrowedEntries
         }
     }
 
-    private void WriteBelow(StartText text, DocumentNode node, int indent, string? addedDoubt)
+    private void WriteBelow(
+        StartText text,
+        DocumentNode node,
+        int indent,
+        NumberRange range,
+        string? addedDoubt
+    )
     {
         if (node is MappingNode mapping)
         {
-            WriteMapping(text, mapping, new string(' ', indent), indent, addedDoubt);
+            WriteMapping(text, mapping, new string(' ', indent), indent, range, addedDoubt);
         }
         else if (node is ListNode list)
         {
@@ -85,7 +99,7 @@ internal sealed class BorrowedEntries
             {
                 if (item is MappingNode row)
                 {
-                    WriteMapping(text, row, new string(' ', indent) + "- ", indent + 2, addedDoubt);
+                    WriteMapping(text, row, new string(' ', indent) + "- ", indent + 2, range, addedDoubt);
                 }
             }
         }
@@ -96,6 +110,7 @@ internal sealed class BorrowedEntries
         MappingNode mapping,
         string lead,
         int indent,
+        NumberRange range,
         string? addedDoubt
     )
     {
@@ -116,22 +131,28 @@ internal sealed class BorrowedEntries
             }
             else if (entry.Value is ScalarNode scalar)
             {
-                text.Line($"{lead}{key}: {Widened(mapping, key, scalar.Value)}");
+                text.Line($"{lead}{key}: {Widened(mapping, key, scalar.Value, range)}");
             }
             else
             {
                 text.Line($"{lead}{key}:");
-                WriteBelow(text, entry.Value, indent + 2, null);
+                WriteBelow(text, entry.Value, indent + 2, range, null);
             }
             lead = new string(' ', indent);
         }
     }
 
+    // No doubt is so wide that it holds what cannot be: more photons out than in.
+    private NumberRange RangeOf(string key) =>
+        shape?.Find(key)?.Shape is MappingShape entry && entry.Find("value")?.Shape is NumberShape number
+            ? number.Range
+            : NumberRange.Any;
+
     /// <summary>A factor half as wide again in its logarithm.</summary>
     public static string WidenedFactor(double factor) =>
         Rounded(Math.Min(MostFactor, Math.Pow(factor, Wider)));
 
-    private static string Widened(MappingNode entry, string key, string value)
+    private static string Widened(MappingNode entry, string key, string value, NumberRange range)
     {
         if (!NumberText.TryRead(value, out double number))
         {
@@ -143,7 +164,9 @@ internal sealed class BorrowedEntries
         {
             "factor" => WidenedFactor(number),
             "tolerance_percent" => Rounded(Math.Min(MostPercent, number * Wider)),
-            "low" or "high" when around is { } middle => Rounded(middle + ((number - middle) * Wider)),
+            "low" or "high" when around is { } middle => Rounded(
+                Math.Clamp(middle + ((number - middle) * Wider), range.Least, range.Most)
+            ),
             _ => value,
         };
     }

@@ -7,6 +7,8 @@ public class CompletionTests
     [InlineData("--watch", "predict", "--wa")]
     [InlineData("a.yaml", "predict", "")]
     [InlineData("a.yaml", "predict", "--csv", "out", "")]
+    [InlineData("a.figures.yaml", "check", "a")]
+    [InlineData("a.readings.yaml", "tidy", "a")]
     [InlineData("folder/", "predict", "f")]
     [InlineData("folder/b.yaml", "predict", "folder/")]
     [InlineData("folder/", "predict", "--csv", "")]
@@ -35,6 +37,9 @@ public class CompletionTests
     [Theory]
     [InlineData("--json", "predict", "--json", "--")]
     [InlineData("notes.txt", "predict", "")]
+    [InlineData("a.figures.yaml", "predict", "a")]
+    [InlineData("a.readings.yaml", "report", "a")]
+    [InlineData("a.calibration.yaml", "tidy", "a")]
     [InlineData("a.yaml", "predict", "--csv", "")]
     [InlineData("words", "completion", "")]
     [InlineData(".hidden.yaml", "predict", "")]
@@ -72,7 +77,16 @@ public class CompletionTests
         var program = new CommandLine();
         program.Run("new", "resin", "my-resin", "--family", "epoxy");
         foreach (
-            string file in (ReadOnlySpan<string>)["a.yaml", "folder/b.yaml", "notes.txt", ".hidden.yaml"]
+            string file in (ReadOnlySpan<string>)
+                [
+                    "a.yaml",
+                    "a.figures.yaml",
+                    "a.readings.yaml",
+                    "a.calibration.yaml",
+                    "folder/b.yaml",
+                    "notes.txt",
+                    ".hidden.yaml",
+                ]
         )
         {
             program.Write(file, "format: 1\n");

@@ -30,6 +30,20 @@ public class NewCommandTests
     }
 
     [Fact]
+    public void A_borrowed_doubt_holds_nothing_that_cannot_be()
+    {
+        using var program = new CommandLine();
+        Assert.Equal(0, program.Run("new", "pigment", "bag", "--glow-colour", "green"));
+        string text = program.Read("materials/pigments/bag.yaml");
+        // Half as wide again 0.95 would be 1.05: more photons out than in.
+        Assert.Contains(
+            "photoluminescence_yield:\n  value: 0.75\n  low: 0.45\n  high: 1\n",
+            text,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void A_file_that_is_there_is_kept()
     {
         using var program = new CommandLine();
