@@ -1,5 +1,4 @@
 using MathNet.Numerics.LinearAlgebra;
-using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace GlowMix.Spectra;
 
@@ -125,13 +124,18 @@ public static class NonNegativeLeastSquares
         {
             return null;
         }
-        Matrix<double> part = Matrix<double>.Build.DenseOfColumnVectors(columns.Select(a.Column));
-        QR<double> qr = part.QR(QRMethod.Thin);
-        if (qr.R.Diagonal().AbsoluteMinimum() < GradientTolerance)
+        var part = new double[a.RowCount, columns.Length];
+        for (int i = 0; i < a.RowCount; i++)
+        {
+            for (int j = 0; j < columns.Length; j++)
+            {
+                part[i, j] = a[i, columns[j]];
+            }
+        }
+        if (HouseholderLeastSquares.Solve(part, b.ToArray(), GradientTolerance) is not { } weights)
         {
             return null;
         }
-        Vector<double> weights = qr.Solve(b);
         for (int i = 0; i < columns.Length; i++)
         {
             z[columns[i]] = weights[i];

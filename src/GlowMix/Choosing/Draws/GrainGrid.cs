@@ -1,4 +1,6 @@
+using System.Runtime.Intrinsics;
 using GlowMix.Materials;
+using GlowMix.Optics.Slab;
 using GlowMix.Predictions;
 using GlowMix.Spectra;
 
@@ -77,15 +79,18 @@ internal sealed class GrainGrid
         double[] offsets = [.. stencil.Select(nodes.OffsetOf)];
         double[][] line = [.. stencil.Select(n => nodes[n, 0, 0])];
         var (absorption, absorptionAside, size, sizeAside, sizeBeyond) = turns.Value;
+        Turn[] all = [.. new[] { absorption, absorptionAside, sizeAside, size, sizeBeyond }.OfType<Turn>()];
+        double[][] turned = [.. all.SelectMany(t => t.LogRatios)];
         double[] lagNodes = [nodes.OffsetOf(Aside), 0, nodes.OffsetOf(Beyond)];
         double asideAt = nodes.OffsetOf(Aside);
         int width = GrainNumbers.PerWavelength(nodes.HighestMoment);
         var row = new double[line[0].Length];
         Span<double> weights = stackalloc double[stencil.Length];
-        Span<double> byAbsorption = stackalloc double[3];
-        Span<double> bySize = stackalloc double[3];
-        Span<double> byLag = stackalloc double[3];
-        Span<double> bySizeAlone = stackalloc double[3];
+        Span<double> byAbsorption = stackalloc double[Turn.Sides];
+        Span<double> bySizeAlone = stackalloc double[Turn.Sides];
+        Span<double> bySize = stackalloc double[Turn.Sides];
+        Span<double> byLag = stackalloc double[lagNodes.Length];
+        Span<double> byTurn = stackalloc double[turned.Length];
         for (int i = 0; i < WavelengthGrid.Count; i++)
         {
             double offset = nodes.OffsetAt(i, pigmentIndex, resinIndex, sizeFactor);
@@ -96,35 +101,74 @@ internal sealed class GrainGrid
             double scale = size is null ? 1 : nodes.ScaleAt(i, resinIndex);
             // What a grain shades within itself goes with absorption times size: of that, size has its own part already.
             double logSize = size is null ? 0 : Math.Log(sizeFactor * scale);
-            absorption?.Weights(Math.Log(absorptionFactor / scale) + logSize, byAbsorption);
-            absorption?.Weights(logSize, bySizeAlone);
-            size?.Weights(logSize, bySize);
-            Lagrange.Weights(lagNodes, offset, byLag);
+            int turn = 0;
+            if (absorption is not null)
+            {
+                absorption.Weights(Math.Log(absorptionFactor / scale) + logSize, byAbsorption);
+                absorption.Weights(logSize, bySizeAlone);
+                double aside = offset / asideAt;
+                foreach (double share in (ReadOnlySpan<double>)[1 - aside, aside])
+                {
+                    for (int side = 0; side < Turn.Sides; side++)
+                    {
+                        byTurn[turn++] = share * (byAbsorption[side] - bySizeAlone[side]);
+                    }
+                }
+            }
+            if (size is not null)
+            {
+                size.Weights(logSize, bySize);
+                Lagrange.Weights(lagNodes, offset, byLag);
+                foreach (double share in byLag)
+                {
+                    for (int side = 0; side < Turn.Sides; side++)
+                    {
+                        byTurn[turn++] = share * bySize[side];
+                    }
+                }
+            }
             for (int c = 0; c < nodes.ClassCount; c++)
             {
                 int from = ((c * WavelengthGrid.Count) + i) * width;
-                for (int q = from; q < from + width; q++)
+                var numbers = row.AsSpan(from, width);
+                Turned(numbers, from, line, weights, turned, byTurn);
+                numbers[0] *= absorptionFactor;
+                for (int q = 1; q < numbers.Length; q++)
                 {
-                    double value = 0;
-                    for (int n = 0; n < line.Length; n++)
-                    {
-                        value += weights[n] * line[n][q];
-                    }
-                    double own = absorption?.LogRatio(q, byAbsorption, bySizeAlone) ?? 0;
-                    double other = absorptionAside?.LogRatio(q, byAbsorption, bySizeAlone) ?? 0;
-                    double log = own + (offset / asideAt * (other - own));
-                    if (size is not null)
-                    {
-                        log +=
-                            (byLag[0] * sizeAside!.LogRatio(q, bySize))
-                            + (byLag[1] * size.LogRatio(q, bySize))
-                            + (byLag[2] * sizeBeyond!.LogRatio(q, bySize));
-                    }
-                    row[q] = value * Math.Exp(log) * (q == from ? absorptionFactor : scale);
+                    numbers[q] *= scale;
                 }
             }
         }
         return GrainNumbers.ToGrains(row, nodes.ClassCount, nodes.HighestMoment);
+    }
+
+    /// <summary>numbers ← Σ weight × row, times the exponential of Σ weight × logarithm of a turn.</summary>
+    private static void Turned(
+        Span<double> numbers,
+        int from,
+        double[][] line,
+        ReadOnlySpan<double> weights,
+        double[][] turned,
+        ReadOnlySpan<double> byTurn
+    )
+    {
+        int four = Vector256<double>.Count;
+        for (int q = 0; q < numbers.Length; q += four)
+        {
+            // The last four overlap with those before.
+            int at = Math.Min(q, numbers.Length - four);
+            var value = Vector256<double>.Zero;
+            for (int n = 0; n < line.Length; n++)
+            {
+                value += weights[n] * Vector256.Create<double>(line[n].AsSpan(from + at, four));
+            }
+            var log = Vector256<double>.Zero;
+            for (int n = 0; n < turned.Length; n++)
+            {
+                log += byTurn[n] * Vector256.Create<double>(turned[n].AsSpan(from + at, four));
+            }
+            (value * Exponential.Of(log)).CopyTo(numbers[at..]);
+        }
     }
 
     // Over this of the factor, the logarithm of what a sphere absorbs (geometrical optics, all depths of shade) is straightest.
@@ -139,36 +183,38 @@ internal sealed class GrainGrid
     );
 
     /// <summary>What another absorption, or another size, makes of the numbers: the logarithm follows a parabola.</summary>
-    private sealed record Turn(Func<double, double> Along, double[] Nodes, double[][] Logs)
+    private sealed class Turn
     {
-        public static Turn? Of(double[]? logNodes, Func<double, double> along, Func<int, double[]> rowAt) =>
-            logNodes is null
-                ? null
-                : new(
-                    along,
-                    [.. logNodes.Select(along)],
-                    [
-                        .. logNodes.Select(
-                            (_, i) => Array.ConvertAll(rowAt(i - (logNodes.Length / 2)), Math.Log)
-                        ),
-                    ]
-                );
+        /// <summary>Nodes beside the materials as they stand, one below and one above.</summary>
+        public const int Sides = 2;
 
-        public void Weights(double log, Span<double> weights) => Lagrange.Weights(Nodes, Along(log), weights);
+        private readonly Func<double, double> along;
+        private readonly double[] nodes;
 
-        /// <summary>Logarithm of a number over that of the materials as they stand.</summary>
-        public double LogRatio(int number, ReadOnlySpan<double> weights)
+        private Turn(double[] logNodes, Func<double, double> along, Func<int, double[]> rowAt)
         {
-            double log = -Logs[Logs.Length / 2][number];
-            for (int n = 0; n < Logs.Length; n++)
-            {
-                log += weights[n] * Logs[n][number];
-            }
-            return double.IsFinite(log) ? log : 0;
+            this.along = along;
+            nodes = [.. logNodes.Select(along)];
+            double[] own = rowAt(0);
+            LogRatios = [RatiosOf(rowAt(-1)), RatiosOf(rowAt(1))];
+
+            // Where a number is nothing it stays as it is.
+            double[] RatiosOf(double[] other) =>
+                [.. other.Zip(own, (o, number) => o > 0 && number > 0 ? Math.Log(o / number) : 0)];
         }
 
-        /// <summary>The same over what other weights make of it.</summary>
-        public double LogRatio(int number, ReadOnlySpan<double> weights, ReadOnlySpan<double> over) =>
-            LogRatio(number, weights) - LogRatio(number, over);
+        /// <summary>Logarithms of the numbers at either node over those of the materials as they stand.</summary>
+        public double[][] LogRatios { get; }
+
+        public static Turn? Of(double[]? logNodes, Func<double, double> along, Func<int, double[]> rowAt) =>
+            logNodes is null ? null : new(logNodes, along, rowAt);
+
+        /// <summary>Weights of <see cref="LogRatios"/> in the parabola at a logarithm.</summary>
+        public void Weights(double log, Span<double> sides)
+        {
+            Span<double> all = stackalloc double[nodes.Length];
+            Lagrange.Weights(nodes, along(log), all);
+            (sides[0], sides[1]) = (all[0], all[^1]);
+        }
     }
 }

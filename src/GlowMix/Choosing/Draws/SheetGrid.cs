@@ -23,9 +23,8 @@ internal sealed class SheetGrid
     private readonly double[] logYields;
     private readonly double[] fewLogAbsorptions;
     private readonly double[] indexShifts;
-    private readonly ImmutableArray<SolvedSheet> byStrengthAndYield;
-    private readonly ImmutableArray<SolvedSheet> byStrength;
-    private readonly ImmutableArray<SolvedSheet> byStrengthAndIndex;
+    private readonly Logs absorbed;
+    private readonly Logs sentOut;
 
     /// <param name="sample">The sheet's sample.</param>
     /// <param name="sheets">Who solves it.</param>
@@ -48,18 +47,28 @@ internal sealed class SheetGrid
         var (lowIndex, highIndex) = EndsOf(index.Doubt, lineD);
         indexShifts = Apart(lowIndex - lineD, (lowIndex - lineD) / 2, 0, highIndex - lineD);
         own = SolveAt(0, 0, Math.Log(yield));
-        byStrengthAndYield = Lattice(logAbsorptions, logYields, (x, y) => SolveAt(x, 0, y));
-        byStrengthAndIndex = Lattice(
+        var byStrengthAndYield = Lattice(logAbsorptions, logYields, (x, y) => SolveAt(x, 0, y));
+        var byStrengthAndIndex = Lattice(
             fewLogAbsorptions,
             indexShifts,
             (x, shift) => SolveAt(x, shift, Math.Log(yield))
         );
-        byStrength =
+        ImmutableArray<SolvedSheet> byStrength =
         [
             .. fewLogAbsorptions.Select(
                 (_, i) => byStrengthAndIndex[(i * indexShifts.Length) + Array.IndexOf(indexShifts, 0)]
             ),
         ];
+        absorbed = LogsOf(s => s.AbsorbedPerSMm3);
+        sentOut = LogsOf(s => s.McdM2PerPhotonPerSMm3);
+
+        Logs LogsOf(Func<SolvedSheet, ImmutableArray<double>> part) =>
+            new(
+                part(own),
+                [.. byStrengthAndYield.Select(part)],
+                [.. byStrengthAndIndex.Select(part)],
+                [.. byStrength.Select(part)]
+            );
 
         SolvedSheet SolveAt(double logFactor, double shift, double logYield) =>
             sheets.Solve(
@@ -93,23 +102,10 @@ internal sealed class SheetGrid
             own.Points,
             own.ChargeMinutes,
             own.TemperatureC,
-            Interpolated(s => s.AbsorbedPerSMm3),
-            Interpolated(s => s.McdM2PerPhotonPerSMm3),
+            absorbed.At(ofYields, ofIndices, few),
+            sentOut.At(ofYields, ofIndices, few),
             capacityPerMm3
         );
-
-        ImmutableArray<double> Interpolated(Func<SolvedSheet, ImmutableArray<double>> part) =>
-            [
-                .. part(own)
-                    .Select(
-                        (value, i) => value > 0 ? value * Math.Exp(LogRatio(s => part(s)[i] / value)) : 0
-                    ),
-            ];
-
-        double LogRatio(Func<SolvedSheet, double> ratio) =>
-            SumOfLogs(byStrengthAndYield, ofYields, ratio)
-            + SumOfLogs(byStrengthAndIndex, ofIndices, ratio)
-            - SumOfLogs(byStrength, few, ratio);
     }
 
     private static ImmutableArray<SolvedSheet> Lattice(
@@ -128,23 +124,52 @@ internal sealed class SheetGrid
     private static double[] Products(double[] first, double[] second) =>
         [.. first.SelectMany(x => second.Select(y => x * y))];
 
-    private static double SumOfLogs(
-        ImmutableArray<SolvedSheet> nodes,
-        double[] weights,
-        Func<SolvedSheet, double> ratio
-    )
-    {
-        double sum = 0;
-        for (int n = 0; n < weights.Length; n++)
-        {
-            sum += weights[n] * Math.Log(ratio(nodes[n]));
-        }
-        return sum;
-    }
-
     private static (double Low, double High) EndsOf(Doubt doubt, double value) =>
         (value + (Reach * (doubt.LowOf(value) - value)), value + (Reach * (doubt.HighOf(value) - value)));
 
     // One node where a number is not in doubt.
     private static double[] Apart(params double[] nodes) => [.. nodes.Distinct()];
+
+    /// <summary>One number a depth: of the sheet as it stands, and how the lattices stand to it.</summary>
+    private sealed class Logs(
+        ImmutableArray<double> own,
+        ImmutableArray<ImmutableArray<double>> byStrengthAndYield,
+        ImmutableArray<ImmutableArray<double>> byStrengthAndIndex,
+        ImmutableArray<ImmutableArray<double>> byStrength
+    )
+    {
+        private readonly double[][] byStrengthAndYield = RatiosTo(own, byStrengthAndYield);
+        private readonly double[][] byStrengthAndIndex = RatiosTo(own, byStrengthAndIndex);
+        private readonly double[][] byStrength = RatiosTo(own, byStrength);
+
+        public ImmutableArray<double> At(double[] ofYields, double[] ofIndices, double[] few) =>
+            [
+                .. own.Select(
+                    (value, depth) =>
+                        value > 0
+                            ? value
+                                * Math.Exp(
+                                    Sum(byStrengthAndYield, ofYields, depth)
+                                        + Sum(byStrengthAndIndex, ofIndices, depth)
+                                        - Sum(byStrength, few, depth)
+                                )
+                            : 0
+                ),
+            ];
+
+        private static double Sum(double[][] logs, double[] weights, int depth)
+        {
+            double sum = 0;
+            for (int n = 0; n < weights.Length; n++)
+            {
+                sum += weights[n] * logs[n][depth];
+            }
+            return sum;
+        }
+
+        private static double[][] RatiosTo(
+            ImmutableArray<double> own,
+            ImmutableArray<ImmutableArray<double>> nodes
+        ) => [.. nodes.Select(node => node.Zip(own, (value, o) => Math.Log(value / o)).ToArray())];
+    }
 }

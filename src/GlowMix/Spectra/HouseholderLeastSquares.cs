@@ -1,4 +1,4 @@
-namespace GlowMix.Afterglow;
+namespace GlowMix.Spectra;
 
 /// <summary>The x that makes ‖A x − b‖ least, for a few dozen rows and more rows than columns.</summary>
 /// <remarks>
@@ -10,8 +10,9 @@ internal static class HouseholderLeastSquares
     /// <summary>Solves in place.</summary>
     /// <param name="a">Rows × columns; overwritten.</param>
     /// <param name="b">One number a row; overwritten.</param>
+    /// <param name="least">Length that a column must have beside those before it; 0 lets all but none at all pass.</param>
     /// <returns>One number a column; null where the columns depend on each other.</returns>
-    internal static double[]? Solve(double[,] a, double[] b)
+    internal static double[]? Solve(double[,] a, double[] b, double least = 0)
     {
         int rows = a.GetLength(0);
         int columns = a.GetLength(1);
@@ -35,6 +36,10 @@ internal static class HouseholderLeastSquares
 
             // The reflection takes the column to −sign(first) · length, so that nothing cancels in the vector.
             double diagonal = -Math.CopySign(norm * Math.Sqrt(squares), a[k, k]);
+            if (Math.Abs(diagonal) < least)
+            {
+                return null;
+            }
             a[k, k] -= diagonal;
             double half = -diagonal * a[k, k]; // half the vector's own square
             for (int j = k + 1; j < columns; j++)

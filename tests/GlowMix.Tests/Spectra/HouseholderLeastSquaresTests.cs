@@ -1,7 +1,7 @@
-using GlowMix.Afterglow;
+using GlowMix.Spectra;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace GlowMix.Tests.Afterglow;
+namespace GlowMix.Tests.Spectra;
 
 public class HouseholderLeastSquaresTests
 {
