@@ -86,7 +86,7 @@ internal sealed class CompareCommand : FileCommand
                 : Since(recipes[0], revision!, parsed);
         }
         var first = SideOf(recipes[0]);
-        return Compare([.. recipes.Skip(1).Select(r => (first, SideOf(r)))], null, parsed);
+        return Compare(first, [.. recipes.Skip(1).Select(SideOf)], null, parsed);
     }
 
     private int WithChanges(FileText text, string[] changes, ParseResult parsed)
@@ -118,7 +118,7 @@ internal sealed class CompareCommand : FileCommand
         {
             changed = RecipeDocument.Read(changed.Text, $"{recipe.Name} with {string.Join(", ", changes)}");
         }
-        return Compare([((recipe, predictor), (changed, predictor))], null, parsed);
+        return Compare((recipe, predictor), [(changed, predictor)], null, parsed);
     }
 
     private int Since(FileText text, string name, ParseResult parsed)
@@ -142,19 +142,16 @@ internal sealed class CompareCommand : FileCommand
         var materials = new RevisionMaterials(revision);
         var then = new Predictor(new Shelf(materials), materials);
         return Compare(
-            [
-                (
-                    (RecipeDocument.Read(was with { Name = $"{text.Name} at {revision.Name}" }), then),
-                    SideOf(text)
-                ),
-            ],
+            (RecipeDocument.Read(was with { Name = $"{text.Name} at {revision.Name}" }), then),
+            [SideOf(text)],
             $"Before: recipe, own materials and calibration as of {revision.Name}, with today's program and shipped data.",
             parsed
         );
     }
 
     private int Compare(
-        IReadOnlyList<((RecipeDocument, Predictor) Before, (RecipeDocument, Predictor) After)> pairs,
+        (RecipeDocument, Predictor) before,
+        IReadOnlyList<(RecipeDocument, Predictor)> others,
         string? note,
         ParseResult parsed
     )
@@ -162,10 +159,11 @@ internal sealed class CompareCommand : FileCommand
         int code = ExitCode.Done;
         var told = new HashSet<Problem>();
         var comparisons = new List<Comparison>();
-        foreach (var (before, after) in pairs)
+        var drawn = new DrawnComparer(before);
+        foreach (var after in others)
         {
             Surroundings.Stop.ThrowIfCancellationRequested();
-            var outcome = parsed.GetValue(quick) ? Comparer.Bounded(before, after) : Drawn(before, after);
+            var outcome = parsed.GetValue(quick) ? Comparer.Bounded(before, after) : Drawn(drawn, after);
             code = Math.Max(code, Problems.Tell([.. outcome.Problems.Where(told.Add)], Surroundings));
             if (outcome.Comparison is not { } comparison)
             {
@@ -186,11 +184,10 @@ internal sealed class CompareCommand : FileCommand
         return code;
     }
 
-    private ComparisonOutcome Drawn((RecipeDocument, Predictor) before, (RecipeDocument, Predictor) after)
+    private ComparisonOutcome Drawn(DrawnComparer first, (RecipeDocument, Predictor) after)
     {
         using var progress = new ProgressLine(Surroundings, "draws of both");
-        return Comparer.Drawn(
-            before,
+        return first.With(
             after,
             done =>
             {
@@ -199,7 +196,7 @@ internal sealed class CompareCommand : FileCommand
                     progress.Show(done, 2 * Forecaster.UsualDraws);
                 }
             },
-            stop: Surroundings.Stop
+            Surroundings.Stop
         );
     }
 

@@ -54,19 +54,7 @@ public static class Comparer
         CancellationToken stop = default
     )
     {
-        var shelf = new DrawShelf(before.Predictor.Optics, before.Predictor.Sheets);
-        return Drawn(
-            before,
-            after,
-            shelf,
-            ReferenceEquals(before.Predictor, after.Predictor)
-                ? shelf
-                : new(after.Predictor.Optics, after.Predictor.Sheets),
-            done,
-            draws,
-            cores,
-            stop
-        );
+        return new DrawnComparer(before, draws, cores).With(after, done, stop);
     }
 
     /// <summary>Compares by draws, with what earlier ones took.</summary>
@@ -79,44 +67,10 @@ public static class Comparer
         int draws,
         int? cores,
         CancellationToken stop
-    )
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
-        var (first, second, problems) = Checked(before, after);
-        if (first is null || second is null)
-        {
-            return new(null, problems);
-        }
-        var likelyOfA = before.Predictor.Foretell(first, bounded: false).Prediction;
-        var likelyOfB = after.Predictor.Foretell(second, bounded: false).Prediction;
-        stop.ThrowIfCancellationRequested();
-        var (tableOfA, tableOfB) = PairedDraws.Of(
-            new DrawBench(first, shelfBefore),
-            new DrawBench(second, shelfAfter),
-            draws,
-            cores,
-            done,
-            stop
-        );
-        var pairs = PairedRuns.Of(tableOfA, likelyOfA.Figures, tableOfB, likelyOfB.Figures);
-        bool isDrawn = !(tableOfA.IsEmpty && tableOfB.IsEmpty);
-        if (isDrawn && pairs.Pairs.Length < Math.Min(draws, Forecaster.FewestDraws) / 2)
-        {
-            return Bounded(before, after);
-        }
-        return new(
-            Of(
-                (before.Recipe, first, Forecaster.Banded(first, likelyOfA, tableOfA)),
-                (after.Recipe, second, Forecaster.Banded(second, likelyOfB, tableOfB)),
-                before.Predictor,
-                pairs,
-                pairs.Pairs.Length
-            ),
-            problems
-        );
-    }
+    ) => new DrawnComparer(before, shelfBefore, draws, cores).With(after, shelfAfter, done, stop);
 
-    private static (Piece? Before, Piece? After, ImmutableArray<Problem> Problems) Checked(
+    /// <summary>Both pieces, each null where its recipe has errors.</summary>
+    internal static (Piece? Before, Piece? After, ImmutableArray<Problem> Problems) Checked(
         (RecipeDocument Recipe, Predictor Predictor) before,
         (RecipeDocument Recipe, Predictor Predictor) after
     )
@@ -126,7 +80,8 @@ public static class Comparer
         return (first, second, [.. ofFirst.Concat(ofSecond).Distinct()]);
     }
 
-    private static Comparison Of(
+    /// <summary>Puts two predicted pieces side by side.</summary>
+    internal static Comparison Of(
         (RecipeDocument Recipe, Piece Piece, Prediction Prediction) before,
         (RecipeDocument Recipe, Piece Piece, Prediction Prediction) after,
         Predictor predictor,

@@ -16,6 +16,7 @@ internal static class PairedDraws
     /// <param name="count">How many draws of each.</param>
     /// <param name="cores">How many cores to use, null for all; the draws are the same.</param>
     /// <param name="done">Told how many draws of both are done, from any thread; may be null.</param>
+    /// <param name="known">The first piece as drawn before, by as many draws; null to draw it.</param>
     /// <param name="stop">Ends the run.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static (DrawTable Before, DrawTable After) Of(
@@ -24,6 +25,7 @@ internal static class PairedDraws
         int count,
         int? cores = null,
         Action<int>? done = null,
+        DrawTable? known = null,
         CancellationToken stop = default
     )
     {
@@ -32,7 +34,7 @@ internal static class PairedDraws
         // The first's numbers stand first, so that it is drawn as it would be by itself.
         string[] all = [.. first.Union(second, StringComparer.Ordinal)];
         var points = DrawTable.Points(Math.Max(1, all.Length), count);
-        var tableBefore = DrawTable.At(before, PointsOf(first), cores, done, stop);
+        var tableBefore = known ?? DrawTable.At(before, PointsOf(first), cores, done, stop);
         int doneBefore = tableBefore.IsEmpty ? 0 : count;
         var tableAfter = DrawTable.At(
             after,
