@@ -31,6 +31,10 @@ internal sealed class ReadingCommand : FileCommand
         Description =
             "compare with what was predicted: each figure inside or outside its band, and the cause that would explain it best",
     };
+    private readonly Option<bool> quick = new("--quick")
+    {
+        Description = "beside --of: bands from a few bounding runs instead of 512 draws: at once, and cruder",
+    };
     private readonly Option<bool> plot = new("--plot") { Description = "also drawn in the terminal" };
     private readonly Option<bool> json = new("--json")
     {
@@ -57,6 +61,7 @@ internal sealed class ReadingCommand : FileCommand
             equalExposure,
             scaledAt,
             of,
+            quick,
             .. stepSwitches.All,
             .. fileSwitches.All,
             .. meterSwitches.All,
@@ -75,6 +80,10 @@ internal sealed class ReadingCommand : FileCommand
             if (result.GetValue(equalExposure) && result.GetValue(scaledAt) is not null)
             {
                 result.AddError("--equal-exposure and --scaled-at exclude each other");
+            }
+            if (result.GetValue(quick) && result.GetValue(of) is null)
+            {
+                result.AddError("--quick is about the bands of a prediction; name its recipe with --of");
             }
         });
     }
@@ -131,7 +140,7 @@ internal sealed class ReadingCommand : FileCommand
         }
         if (parsed.GetValue(of) is { } recipe)
         {
-            answering.Predicted = Predicted(recipe, ref code);
+            answering.Predicted = Predicted(recipe, parsed.GetValue(quick), ref code);
             if (answering.Predicted is null)
             {
                 return code;
@@ -167,7 +176,7 @@ internal sealed class ReadingCommand : FileCommand
     }
 
     // Null when the user has been told why there is no prediction.
-    private PredictedPiece? Predicted(string recipe, ref int code)
+    private PredictedPiece? Predicted(string recipe, bool isQuick, ref int code)
     {
         var text = UserFile.Read(recipe, Surroundings);
         if (text.Problem is { } unreadable)
@@ -179,9 +188,14 @@ internal sealed class ReadingCommand : FileCommand
         var predictor = Runner.PredictorFor(folder);
         var (piece, problems) = predictor.Check(RecipeDocument.Read(text));
         code = Math.Max(code, Problems.Tell(problems, Surroundings));
+        if (piece is null)
+        {
+            return null;
+        }
+        using var line = new LikelyLine(Surroundings);
         return
-            piece is not null
-            && Runner.Predict(text, folder, draws: null, Surroundings.Stop).Prediction is { } prediction
+            Runner.Predict(text, folder, isQuick ? null : line, Surroundings.Stop).Prediction
+                is { } prediction
             ? new(prediction, piece, predictor)
             : null;
     }

@@ -52,7 +52,7 @@ internal static class AgainstRecipeRows
         string cause =
             compared.IsAsPredicted ? "; the spectrum is as predicted"
             : compared.Causes is [var best, ..]
-                ? $"; best explained by {best.Words} × {Digits.Significant(best.Factor, 2)}"
+                ? $"; {(best.LeftShare > 0.5 ? "no single cause explains half of the difference, the most " : "best explained by ")}{best.Words} × {Digits.Significant(best.Factor, 2)}"
             : "";
         return $"Against {compared.Prediction.Recipe}: {bands}{cause}.";
     }

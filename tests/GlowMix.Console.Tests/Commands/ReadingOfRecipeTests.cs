@@ -42,6 +42,34 @@ public sealed class ReadingOfRecipeTests : IDisposable
         Assert.Equal(10, of.GetProperty("figures").GetArrayLength());
     }
 
+    [Theory]
+    [InlineData]
+    [InlineData("--quick")]
+    public void The_bands_are_those_of_predict(params string[] quick)
+    {
+        line.Write("read.csv", "nm;W/m2/nm\n400;1\n500;2\n600;3\n700;1\n");
+        Assert.Equal(ExitCode.Done, line.Run(["predict", "a.yaml", "--json", .. quick]));
+        using var predicted = JsonDocument.Parse(line.Out);
+        var band = predicted.RootElement.GetProperty("bands").GetProperty("lit.cct_k");
+        Assert.Equal(ExitCode.Done, line.Run(["reading", "read.csv", "--of", "a.yaml", "--json", .. quick]));
+        using var json = JsonDocument.Parse(line.Out);
+        var cct = json
+            .RootElement.GetProperty("of")
+            .GetProperty("figures")
+            .EnumerateArray()
+            .Single(f => f.GetProperty("figure").GetString() == "lit.cct_k");
+        Assert.Equal(band.GetProperty("low").GetDouble(), cct.GetProperty("low").GetDouble());
+        Assert.Equal(band.GetProperty("high").GetDouble(), cct.GetProperty("high").GetDouble());
+    }
+
+    [Fact]
+    public void Quick_bands_need_a_recipe()
+    {
+        line.Write("read.csv", "nm;W/m2/nm\n400;1\n500;2\n600;3\n700;1\n");
+        Assert.Equal(ExitCode.Usage, line.Run("reading", "read.csv", "--quick"));
+        Assert.Contains("--of", line.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_recipes_own_light_is_as_predicted()
     {
