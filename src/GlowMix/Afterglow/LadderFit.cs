@@ -78,6 +78,22 @@ public static class LadderFit
         };
     }
 
+    /// <summary>How much brighter than its sheet a ladder would make the sheet's sample.</summary>
+    /// <param name="sheet">The decay and the sample it was read on.</param>
+    /// <param name="ladder">Any ladder.</param>
+    /// <returns>The mean over the sheet's points of the logarithm of luminance over the sheet's.</returns>
+    internal static double MeanLogExcess(SolvedSheet sheet, TrapLadder ladder)
+    {
+        var problem = new RungProblem(sheet, ladder.Constants, LikelySmoothing, LeaningExponent);
+        return problem
+            .ResidualsPercent(
+                ladder.TrapsPerMm3.ToArray(),
+                ladder.TrappingEfficiencyAt20C,
+                ladder.CapacityPerMm3
+            )
+            .Average(percent => Math.Log(1 + (percent / 100)));
+    }
+
     // With every photon trapped the sheet still asks for more traps than there are.
     private static LadderFitResult TooSmall(SolvedSheet sheet, RungProblem problem)
     {

@@ -86,6 +86,25 @@ public sealed class Predictor
         return (sample is null ? null : ladders.FitOf(sample, Variation.Likely), problems);
     }
 
+    /// <summary>A pigment's sheet with what its sample would absorb and send out, were its grains and yield others.</summary>
+    /// <param name="pigment">A pigment that <see cref="Check"/> let pass.</param>
+    /// <param name="absorptionFactor">On its absorption.</param>
+    /// <param name="photoluminescenceYield">Its yield.</param>
+    internal SolvedSheet SheetOf(Pigment pigment, double absorptionFactor, double photoluminescenceYield) =>
+        sheets.Solve(
+            sheets
+                .SampleOf(
+                    pigment with
+                    {
+                        PhotoluminescenceYield = pigment.PhotoluminescenceYield.Select(_ =>
+                            photoluminescenceYield
+                        ),
+                    }
+                )
+                .Sample!,
+            absorptionFactor
+        );
+
     /// <summary>The prediction of a checked piece, and the runs behind it.</summary>
     /// <param name="piece">A piece that <see cref="Check"/> let pass.</param>
     /// <param name="bounded">With the runs that bound the doubt; else the likely one alone, and no band.</param>

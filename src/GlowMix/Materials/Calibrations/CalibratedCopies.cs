@@ -57,11 +57,18 @@ internal static class CalibratedCopies
             copy = copy with
             {
                 Traps = traps,
-                TrapCapacityPerG = new(traps.PerG.Sum(), note, told.TrapLevel?.AsFactor() ?? default),
+                TrapCapacityPerG = new(traps.PerG.Sum(), note, CapacityDoubt(pigment, told)),
             };
         }
         return copy;
     }
+
+    // Where no reading told how many traps there are, that is as doubtful as on the shelf.
+    private static Doubt CapacityDoubt(Pigment pigment, CalibratedPigment told) =>
+        told.TrapLevel is { StandardError: not null } level ? level.AsFactor()
+        : pigment.TrapCapacityPerG is { Doubt: { IsNone: false } doubt, Value: var own }
+            ? Doubt.OfFactor(Math.Sqrt(doubt.HighOf(own) / doubt.LowOf(own)))
+        : default;
 
     private static SourceNote NoteOf(string name) => new(SourceMark.Users, $"own reading; {name}");
 }

@@ -36,7 +36,7 @@ internal static class FitParameters
         var pigments = PigmentsOf(readings);
         for (int i = 0; i < pigments.Length; i++)
         {
-            AddPigment(parameters, pigments[i], i, hasGlow: HasGlowOf(readings, pigments[i]));
+            AddPigment(parameters, pigments[i], i, [.. readings.Glows.Where(g => g.IsOf(pigments[i]))]);
         }
         if (isPotted)
         {
@@ -128,14 +128,11 @@ internal static class FitParameters
                 .DistinctBy(p => p.Name),
         ];
 
-    private static bool HasGlowOf(FitReadings readings, Pigment pigment) =>
-        readings.Glows.Any(r => r.Piece.Layers.Any(l => l.HasPigment && l.Pigment!.Name == pigment.Name));
-
     private static void AddPigment(
         ImmutableArray<FitParameter>.Builder parameters,
         Pigment pigment,
         int index,
-        bool hasGlow
+        ImmutableArray<GlowReading> glows
     )
     {
         string name = pigment.Name;
@@ -165,7 +162,7 @@ internal static class FitParameters
                 (draft, v) => draft.Pigments[index].Yield = v
             )
         );
-        if (!hasGlow)
+        if (glows.IsEmpty)
         {
             return;
         }
@@ -178,7 +175,9 @@ internal static class FitParameters
                 MostFactor * MostFactor,
                 IsFactor: true,
                 TrapsKnownTo,
-                (draft, v) => draft.Pigments[index].TrapLevel = v
+                (draft, v) => draft.Pigments[index].TrapLevel = v,
+                // How full a charge makes them shows in the course too, but too little to say how many there are.
+                IsAside: glows.All(g => g.IsRelative)
             )
         );
         parameters.Add(

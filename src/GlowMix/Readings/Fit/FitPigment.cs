@@ -30,6 +30,17 @@ internal sealed class FitPigment(Pigment pigment)
     /// <summary>On the trapping efficiency.</summary>
     public double Trapping { get; set; } = 1;
 
+    /// <summary>The same with other traps.</summary>
+    public FitPigment At(double trapLevel) =>
+        new(Pigment)
+        {
+            Strength = Strength,
+            Yield = Yield,
+            TrapLevel = trapLevel,
+            TrapTilt = TrapTilt,
+            Trapping = Trapping,
+        };
+
     /// <summary>The ladder behind the sheet, turned.</summary>
     /// <param name="sheet">As it stands behind the sheet.</param>
     /// <param name="middleMinutes">Time of darkness whose rung the tilt leaves alone, min.</param>

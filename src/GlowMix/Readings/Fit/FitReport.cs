@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using GlowMix.Afterglow;
 using GlowMix.LitState;
 using GlowMix.Materials;
 using GlowMix.Materials.Calibrations;
@@ -26,7 +25,7 @@ internal sealed class FitReport
     private readonly double[] values;
     private readonly ImmutableArray<int> free;
     private readonly ImmutableArray<HeldParameter> held;
-    private readonly Func<Pigment, TrapLadder> sheetLadderOf;
+    private readonly Predictor predictor;
     private readonly FitDraft draft;
     private readonly Matrix<double> covariance;
     private readonly double[] errors;
@@ -42,11 +41,11 @@ internal sealed class FitReport
         double[] values,
         ImmutableArray<int> free,
         ImmutableArray<HeldParameter> held,
-        Func<Pigment, TrapLadder> sheetLadderOf
+        Predictor predictor
     )
     {
         (this.readings, this.led, this.problem, this.values) = (readings, led, problem, values);
-        (this.free, this.held, this.sheetLadderOf) = (free, held, sheetLadderOf);
+        (this.free, this.held, this.predictor) = (free, held, predictor);
         draft = problem.DraftOf(values);
         read = problem.Count;
         freedom = read - free.Length;
@@ -127,7 +126,12 @@ internal sealed class FitReport
                     AbsorptionFactor = factor,
                 }
                 : null,
-            Pigments = [.. draft.Pigments.Select(PigmentTold).OfType<CalibratedPigment>()],
+            Pigments =
+            [
+                .. draft
+                    .Pigments.Select(new PigmentTold(predictor, readings.Glows, NumberOf).Of)
+                    .OfType<CalibratedPigment>(),
+            ],
         };
     }
 
@@ -275,51 +279,5 @@ internal sealed class FitReport
             }
         );
         return widened * Math.Sqrt(Math.Max(0, slopes * (covariance * slopes)));
-    }
-
-    private CalibratedPigment? PigmentTold(FitPigment told)
-    {
-        var strength = Told("absorption_factor");
-        var yield = Told("photoluminescence_yield");
-        CalibratedNumber?[] traps =
-        [
-            NumberOf($"{told.Name}.trap_level"),
-            NumberOf($"{told.Name}.trap_tilt"),
-            NumberOf($"{told.Name}.trapping_factor"),
-        ];
-        bool hasTraps = traps.Any(t => t?.StandardError is not null);
-        if (strength is null && yield is null && !hasTraps)
-        {
-            return null;
-        }
-        var pigment = told.Pigment;
-        var copy = new CalibratedPigment
-        {
-            Material = pigment.Name,
-            MaterialSha256 = Sha256.Of(pigment),
-            AbsorptionFactor = strength,
-            PhotoluminescenceYield = yield,
-        };
-        if (!hasTraps)
-        {
-            return copy;
-        }
-        double[] minutes = [.. readings.Glows.SelectMany(g => g.Points).Select(p => p.Minutes)];
-        var ladder = told.LadderOf(sheetLadderOf(pigment), Math.Sqrt(minutes.Min() * minutes.Max()));
-        double perG = 1000 / pigment.DensityGPerCm3.Value;
-        return copy with
-        {
-            Traps = new(
-                [.. ladder.TrapsPerMm3.ToArray().Select(n => n * perG)],
-                ladder.TrappingEfficiencyAt20C,
-                minutes.Max()
-            ),
-            TrapLevel = traps[0],
-            TrapTilt = traps[1],
-            TrappingFactor = traps[2],
-        };
-
-        CalibratedNumber? Told(string key) =>
-            NumberOf($"{told.Name}.{key}") is { StandardError: not null } number ? number : null;
     }
 }

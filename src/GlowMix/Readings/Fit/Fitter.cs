@@ -47,7 +47,7 @@ public sealed class Fitter
             return (null, FitTexts.NothingToFit);
         }
         var (values, free, held, iterations) = Solve(problemToSolve);
-        var result = new FitReport(readings, led, problemToSolve, values, free, held, SheetLadderOf);
+        var result = new FitReport(readings, led, problemToSolve, values, free, held, predictor);
         if (result.Refusal() is { } refusal)
         {
             return (null, refusal);

@@ -1,16 +1,21 @@
 namespace GlowMix.Readings.Fit;
 
 /// <summary>A decay.</summary>
+/// <remarks>
+/// Where its level is not known, the one that fits best is taken out of what was read and of what is predicted before they are
+/// compared: the same sum of squares as fitting the level too (variable projection, Golub &amp; Pereyra 1973).
+/// </remarks>
 internal sealed class GlowBlock : FitBlock
 {
     private readonly FitState state;
     private readonly double middleMinutes;
+    private readonly bool isRelative;
 
-    private GlowBlock(FitState state, double middleMinutes) =>
-        (this.state, this.middleMinutes) = (state, middleMinutes);
+    private GlowBlock(FitState state, double middleMinutes, bool isRelative) =>
+        (this.state, this.middleMinutes, this.isRelative) = (state, middleMinutes, isRelative);
 
     /// <inheritdoc/>
-    public override double Freedom => LogRead.Length;
+    public override double Freedom => LogRead.Length - (isRelative ? 1 : 0);
 
     /// <param name="reading">The decay.</param>
     /// <param name="state">The piece it was read of.</param>
@@ -18,9 +23,9 @@ internal sealed class GlowBlock : FitBlock
     public static GlowBlock Of(GlowReading reading, FitState state, double middleMinutes)
     {
         // A step of the display hides an even spread of its own width.
-        double stepDeviation = reading.StepMcdPerM2 / Math.Sqrt(12);
+        double stepDeviation = reading.DisplayStep / Math.Sqrt(12);
         double relative = reading.NoisePercent / 100;
-        return new(state, middleMinutes)
+        return new(state, middleMinutes, reading.IsRelative)
         {
             Name = reading.Name,
             State = reading.State,
@@ -44,8 +49,20 @@ internal sealed class GlowBlock : FitBlock
 
     /// <inheritdoc/>
     public override double[] Residuals(FitDraft draft) =>
-        [.. LogRead.Zip(LogPredicted(draft), (read, model) => read - model)];
+        [.. AtBestLevel([.. LogRead.Zip(LogPredicted(draft), (read, model) => read - model)])];
 
     /// <summary>Logarithms in units of their noise.</summary>
-    public IEnumerable<double> Whitened(double[] logs) => logs.Select((v, i) => v / Deviations[i]);
+    public IEnumerable<double> Whitened(double[] logs) =>
+        AtBestLevel(logs).Select((v, i) => v / Deviations[i]);
+
+    private IEnumerable<double> AtBestLevel(double[] logs)
+    {
+        if (!isRelative)
+        {
+            return logs;
+        }
+        double[] weights = [.. Deviations.Select(d => 1 / (d * d))];
+        double level = logs.Zip(weights, (v, w) => v * w).Sum() / weights.Sum();
+        return logs.Select(v => v - level);
+    }
 }

@@ -182,8 +182,7 @@ public sealed class SetAssembly
         }
         if (decay.Unit == DecayUnit.Relative)
         {
-            Refuse(reading, SetTexts.RelativeDecay);
-            return null;
+            Warn(reading, SetTexts.RelativeDecay);
         }
         ImmutableArray<SheetPoint> points =
         [
@@ -205,7 +204,8 @@ public sealed class SetAssembly
                 poured,
                 points,
                 reading.NoisePercent ?? GlowReading.UsualNoisePercent,
-                decay.DisplayStep
+                decay.DisplayStep,
+                decay.Unit == DecayUnit.Relative
             );
     }
 

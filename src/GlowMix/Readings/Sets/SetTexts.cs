@@ -34,7 +34,7 @@ public static class SetTexts
     internal static string HoleOverSensor => "the hole is wider than the sensor; allowed: up to its width";
 
     internal static string RelativeDecay =>
-        "the decay is relative, which tells no pigment's strength; needed: mcd/m², or lx with a geometry";
+        "the decay is relative: its course alone is used, which tells how the traps lean and not how many there are; for those mcd/m² is needed, or lx with a geometry";
 
     internal static string TooFewPoints(int count) =>
         Say(

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using GlowMix.Afterglow;
 using GlowMix.Pieces;
 using GlowMix.Predictions;
 using GlowMix.Readings.Fit;
@@ -69,6 +70,69 @@ public sealed class RecoveryTests
             );
         }
         Assert.All(inside, n => Assert.InRange(n.Value, 180, 198));
+    }
+
+    [Fact]
+    public void A_relative_decay_tells_how_the_traps_lean_and_leaves_their_number_to_the_sheet()
+    {
+        var glow = HiddenTruth.PieceOf(Recipe);
+        var clear = HiddenTruth.PieceOf(Recipe with { Layers = TestRecipe.Clear(2.5) });
+        var deep = HiddenTruth.PieceOf(Recipe with { Layers = TestRecipe.Clear(12) });
+        Run[] runs = [.. new[] { glow, clear, deep }.Select(Truth.RunOf)];
+        var fitter = new Fitter(TestRecipe.Predictor);
+        FitResult FitOf(double factor)
+        {
+            var readings = ReadingsOf(glow, clear, deep, runs, seed: 7);
+            var decay = readings.Glows[0];
+            return fitter
+                .Fit(
+                    readings with
+                    {
+                        Glows =
+                        [
+                            decay with
+                            {
+                                IsRelative = true,
+                                Points =
+                                [
+                                    .. decay.Points.Select(p =>
+                                        p with
+                                        {
+                                            LuminanceMcdM2 = factor * p.LuminanceMcdM2,
+                                        }
+                                    ),
+                                ],
+                            },
+                        ],
+                    }
+                )
+                .Result!;
+        }
+        var result = FitOf(1);
+        var tilt = result["green-aluminate.trap_tilt"]!;
+        Assert.InRange(tilt.Value, 0.1 - (3 * tilt.StandardError), 0.1 + (3 * tilt.StandardError));
+        Assert.InRange(tilt.StandardError, 1e-4, 0.1);
+        Assert.Null(result["green-aluminate.trap_level"]);
+
+        // The sheet's own sample is as bright in the mean as its sheet has it, though its grains absorb 1.35 times more.
+        var told = result.Pigments[0];
+        Assert.Null(told.TrapLevel!.Value.StandardError);
+        var pigment = glow.Layers[0].Pigment!;
+        var sheet = TestRecipe.Predictor.SheetOf(
+            pigment,
+            told.AbsorptionFactor!.Value.Value,
+            told.PhotoluminescenceYield!.Value.Value
+        );
+        double perMm3 = pigment.DensityGPerCm3.Value / 1000;
+        var ladder = new TrapLadder(
+            [.. told.Traps!.PerG.Select(n => perMm3 * n)],
+            told.Traps.TrappingEfficiencyAt20C,
+            TestRecipe.Predictor.LadderOf(pigment).Fit!.Ladder!.Constants
+        );
+        Assert.Equal(0, LadderFit.MeanLogExcess(sheet, ladder), 1e-6);
+
+        // In whatever unit.
+        Assert.Equal(tilt.Value, FitOf(7)["green-aluminate.trap_tilt"]!.Value, 1e-6);
     }
 
     /// <summary>How often the truth lies within two standard errors, for each number.</summary>

@@ -79,9 +79,14 @@ public sealed class ReadingsSetTests
     }
 
     [Theory]
-    [InlineData("potted", "depth_mm: 0.5", "0.5 mm leave the packages of 0.7 mm in air")]
-    [InlineData("decay", "", "d.txt: the decay is relative")]
-    public void What_a_recipe_has_no_state_for_is_told(string state, string more, string problem)
+    [InlineData("potted", "depth_mm: 0.5", false, "0.5 mm leave the packages of 0.7 mm in air")]
+    [InlineData("decay", "", true, "d.txt: the decay is relative")]
+    public void What_a_recipe_has_no_state_for_and_what_tells_little_is_told(
+        string state,
+        string more,
+        bool isUsed,
+        string problem
+    )
     {
         string text =
             $"readings_format: 1\nreadings:\n  - file: b.txt\n    state: bare\n  - file: d.txt\n    state: {state}\n    {more}\n";
@@ -100,7 +105,7 @@ public sealed class ReadingsSetTests
                     )
                 )
         );
-        Assert.Null(assembled.Readings);
+        Assert.Equal(isUsed, assembled.Readings is { Glows: [{ IsRelative: true }] });
         Assert.Contains(assembled.Problems, p => p.ToString().Contains(problem, StringComparison.Ordinal));
     }
 
