@@ -60,6 +60,14 @@ public static class ReadingTexts
             $"{column} runs from {least:0.######} to {most:0.######}, which is no visible light in nm{hint}"
         );
 
+    /// <summary>A scale of another sort.</summary>
+    public static string OtherScale(ColumnName column, string scale) =>
+        $"{column} seems to count {scale}, and values over them are no values per nm; export the spectrum over wavelengths in nm, or say --wavelength-unit nm if it is one";
+
+    /// <summary>A logarithm alone.</summary>
+    public static string OnlyLogarithm(ColumnName column) =>
+        $"{column} is a logarithm, and there is no other column of light; export the values themselves, or name a column with --column";
+
     /// <summary>A cell that should be a number.</summary>
     public static string NotANumber(ColumnName column, string found) =>
         $"{column} has {ProblemTexts.Quote(found)}; needed: a number. Correct the line, or leave such lines out with --lenient";

@@ -39,7 +39,7 @@ internal sealed class ColumnFinder
         {
             return null;
         }
-        ReadingKind kind = options.Kind ?? KindFound(asked);
+        ReadingKind kind = options.Kind ?? KindFinder.Find(columns, asked, warnings);
         TableColumn? along =
             alongIsAsked ? asked
             : kind == ReadingKind.Spectrum ? FindWavelengths(askedLight)
@@ -54,7 +54,9 @@ internal sealed class ColumnFinder
         TableColumn? value = lightIsAsked ? askedLight : light.Find();
         if (value is null)
         {
-            problem ??= ReadingTexts.NoLight;
+            problem ??= Array.Find(columns, c => c.Role == ColumnRole.Logarithm) is { } logarithm
+                ? ReadingTexts.OnlyLogarithm(logarithm.Told)
+                : ReadingTexts.NoLight;
             return null;
         }
         TableColumn? dark = askedDark ?? (lightIsAsked ? null : light.DarkFor(value));
@@ -94,56 +96,6 @@ internal sealed class ColumnFinder
         return (true, named);
     }
 
-    private ReadingKind KindFound(TableColumn? asked)
-    {
-        if (asked is not null)
-        {
-            return asked.IsClock || asked.Role == ColumnRole.Time ? ReadingKind.Decay : ReadingKind.Spectrum;
-        }
-        // Wavenumbers and Å without a word are refused as wavelengths, and not taken for times.
-        if (
-            Array.Exists(
-                columns,
-                c =>
-                    c.Role == ColumnRole.Wavelength
-                    || HeaderUnits.IsWavenumber(c.Name)
-                    || (
-                        c.Role == ColumnRole.Unknown
-                        && c.Sequence is { IsOrdered: true, Unevenness: < 1e-6 }
-                        && WavelengthHints.CouldBeAngstrom(c.Sequence)
-                    )
-            )
-        )
-        {
-            return ReadingKind.Spectrum;
-        }
-        if (
-            Array.Exists(
-                columns,
-                c => (c.IsClock || c.Role == ColumnRole.Time) && c.Sequence.IsOrdered && c.IsFilled
-            )
-        )
-        {
-            return ReadingKind.Decay;
-        }
-        if (Array.Exists(columns, c => UnitByMagnitude(c) is not null && c.Sequence.IsOrdered))
-        {
-            return ReadingKind.Spectrum;
-        }
-        if (Array.Exists(columns, c => CouldBeTimes(c) && c.Sequence.Least < 100))
-        {
-            warnings.Add(
-                new(
-                    "kind_guessed",
-                    null,
-                    "taken for a decay; no column could be wavelengths, one begins near 0 and rises like times"
-                )
-            );
-            return ReadingKind.Decay;
-        }
-        return ReadingKind.Spectrum;
-    }
-
     private TableColumn? FindWavelengths(TableColumn? taken)
     {
         TableColumn[] named =
@@ -159,12 +111,18 @@ internal sealed class ColumnFinder
             .. (named.Length > 1 ? named : columns).Where(c =>
                 c != taken
                 && c.IsFilled
-                && c.Role is ColumnRole.Wavelength or ColumnRole.Unknown or ColumnRole.Light
+                && (
+                    c.Role is ColumnRole.Wavelength or ColumnRole.Unknown or ColumnRole.Light
+                    || (c.Role == ColumnRole.OtherScale && options.WavelengthUnit is not null)
+                )
                 && c.Sequence.IsOrdered
-                && UnitByMagnitude(c) is not null
+                && c.UnitBySize is not null
             ),
         ];
-        if (fitting.Length == 0)
+        if (
+            fitting.Length == 0
+            || named.Length == 0 && options.WavelengthUnit is null && OtherScaleOf(fitting) is not null
+        )
         {
             return WrongUnit(named.Length > 1 ? named : columns);
         }
@@ -199,9 +157,22 @@ internal sealed class ColumnFinder
         return null;
     }
 
+    // Frequencies in THz are as large as wavelengths in nm: the name tells them, or their steps.
+    private TableColumn? OtherScaleOf(IEnumerable<TableColumn> candidates) =>
+        Array.Find(columns, c => c.Role == ColumnRole.OtherScale && c.Sequence.IsOrdered)
+        ?? candidates.FirstOrDefault(c => OtherScale.Shown(c) is not null);
+
     // No column runs over visible wavelengths in nm or µm: say of the likeliest what it may be instead.
     private TableColumn? WrongUnit(IEnumerable<TableColumn> candidates)
     {
+        if (OtherScaleOf(candidates.Where(c => c.Role == ColumnRole.Unknown)) is { } other)
+        {
+            problem ??= ReadingTexts.OtherScale(
+                other.Told,
+                (OtherScale.Named(other) ?? OtherScale.Shown(other)!).Name
+            );
+            return null;
+        }
         TableColumn? ordered =
             candidates.FirstOrDefault(c => c.Role == ColumnRole.Wavelength && c.Numbers.Length > 1)
             ?? candidates.FirstOrDefault(c =>
@@ -214,7 +185,7 @@ internal sealed class ColumnFinder
                 ordered.Told,
                 ordered.Sequence.Least,
                 ordered.Sequence.Most,
-                WavelengthHints.For(ordered.Name, ordered.Sequence)
+                WavelengthHints.For(ordered)
             );
         }
         return null;
@@ -222,17 +193,11 @@ internal sealed class ColumnFinder
 
     private TableColumn? FindTimes(TableColumn? taken) =>
         Array.Find(columns, c => c != taken && c.IsClock && c.IsFilled && !c.Sequence.IsConstant)
-        ?? Array.Find(columns, c => c != taken && c.Role == ColumnRole.Time && CouldBeTimes(c))
-        ?? Array.Find(columns, c => c != taken && CouldBeTimes(c));
-
-    private static bool CouldBeTimes(TableColumn c) =>
-        c.IsFilled && c.Sequence is { IsOrdered: true, Least: >= 0 } && c.Role is not ColumnRole.Index;
+        ?? Array.Find(columns, c => c != taken && c.Role == ColumnRole.Time && KindFinder.CouldBeTimes(c))
+        ?? Array.Find(columns, c => c != taken && KindFinder.CouldBeTimes(c));
 
     private static double ToNm(TableColumn column) =>
-        WavelengthHints.NmIn(UnitByMagnitude(column) ?? LengthUnit.Nanometre);
-
-    private static LengthUnit? UnitByMagnitude(TableColumn column) =>
-        WavelengthHints.UnitOf(column.Sequence.Least, column.Sequence.Most);
+        WavelengthHints.NmIn(column.UnitBySize ?? LengthUnit.Nanometre);
 
     private LengthUnit UnitOf(TableColumn column)
     {
@@ -240,7 +205,7 @@ internal sealed class ColumnFinder
         {
             return asked;
         }
-        LengthUnit? byMagnitude = UnitByMagnitude(column);
+        LengthUnit? byMagnitude = column.UnitBySize;
         LengthUnit? byName = HeaderUnits.LengthOf(column.Name);
         if (byMagnitude is null && byName is (LengthUnit.Angstrom or LengthUnit.Metre))
         {
@@ -278,7 +243,7 @@ internal sealed class ColumnFinder
             column.Told,
             column.Sequence.Least,
             column.Sequence.Most,
-            WavelengthHints.For(column.Name, column.Sequence)
+            WavelengthHints.For(column)
         );
         return LengthUnit.Nanometre;
     }

@@ -9,6 +9,9 @@ internal enum ColumnRole
     /// <summary>Wavelengths.</summary>
     Wavelength,
 
+    /// <summary>Places in a spectrum that are no wavelengths: frequencies, photon energies, wavenumbers.</summary>
+    OtherScale,
+
     /// <summary>Times.</summary>
     Time,
 
@@ -24,15 +27,21 @@ internal enum ColumnRole
     /// <summary>Light from which nothing has been taken.</summary>
     Raw,
 
+    /// <summary>The mean of other columns.</summary>
+    Mean,
+
     /// <summary>A dark reading.</summary>
     Dark,
 
     /// <summary>A reading of a reference.</summary>
     Reference,
 
-    /// <summary>A share of light: transmittance, reflectance, absorbance.</summary>
+    /// <summary>A share of light: transmittance, reflectance.</summary>
     Share,
 
-    /// <summary>Something else: spread, temperature, flags.</summary>
+    /// <summary>A logarithm: of light, or absorbance.</summary>
+    Logarithm,
+
+    /// <summary>Something else: spread, weights of the eye, temperature, flags.</summary>
     Aside,
 }

@@ -24,16 +24,6 @@ internal static class HeaderUnits
             : null;
     }
 
-    /// <summary>Wavenumbers, which are none of the units of wavelengths.</summary>
-    public static bool IsWavenumber(string name)
-    {
-        string text = Plain(name);
-        return text.Contains("cm-1", StringComparison.Ordinal)
-            || text.Contains("1/cm", StringComparison.Ordinal)
-            || text.Contains("wavenumber", StringComparison.Ordinal)
-            || text.Contains("wellenzahl", StringComparison.Ordinal);
-    }
-
     /// <summary>The unit of light that a text tells: what it counts, the factor to W/(m² nm) or to nothing, whether it counts photons.</summary>
     public static LightUnit? LightOf(string name)
     {
@@ -195,7 +185,7 @@ internal static class HeaderUnits
             int end = at + unit.Length;
             string before = text[..at].TrimEnd();
             bool isPer =
-                before.EndsWith('/')
+                before.EndsWith('/') && !IsWavelength(before)
                 || before.EndsWith("per", StringComparison.Ordinal)
                 || before.EndsWith('*')
                 || before.EndsWith('·')
@@ -210,6 +200,13 @@ internal static class HeaderUnits
             }
         }
         return false;
+    }
+
+    // 'λ/nm': a quantity divided by its unit, as standards write it.
+    private static bool IsWavelength(string text)
+    {
+        string folded = HeaderFold.Of(text);
+        return HeaderWords.Has(folded, HeaderVocabulary.Wavelength) || folded is "λ/" or "lambda/" or "l/";
     }
 
     private static bool Alone(string text, params ReadOnlySpan<string> words)

@@ -24,14 +24,20 @@ internal sealed class LightColumns(
                 && c.Numbers.Length * 2 >= along.Numbers.Length
                 && !c.IsClock
                 && c.Role
-                    is not (ColumnRole.Index or ColumnRole.Aside or ColumnRole.Wavelength or ColumnRole.Time)
-                && !IsRunningIndex(c)
+                    is not (
+                        ColumnRole.Index
+                        or ColumnRole.Aside
+                        or ColumnRole.Logarithm
+                        or ColumnRole.Wavelength
+                        or ColumnRole.OtherScale
+                        or ColumnRole.Time
+                    )
+                && !c.IsRunningIndex
             ),
         ];
         if (rest.Length == 0)
         {
-            // A name may mislead: what else there is, is better than nothing.
-            return columns.FirstOrDefault(c => c != along && c.Numbers.Length > 0 && !c.IsClock);
+            return SetAside();
         }
         if (Difference(rest) is { } net)
         {
@@ -79,7 +85,7 @@ internal sealed class LightColumns(
         if (
             dark is null
             || kind == ReadingKind.Decay
-            || light.Role is not (ColumnRole.Raw or ColumnRole.Light or ColumnRole.Unknown)
+            || light.Role is not (ColumnRole.Raw or ColumnRole.Light or ColumnRole.Mean or ColumnRole.Unknown)
             || HeaderUnits.LightOf(light.Name) is { Unit: SpectralUnit.WPerM2Nm }
         )
         {
@@ -95,10 +101,30 @@ internal sealed class LightColumns(
         return dark;
     }
 
+    // A name may mislead: what else there is, is better than nothing; but no logarithm.
+    private TableColumn? SetAside()
+    {
+        TableColumn? taken = columns.FirstOrDefault(c =>
+            c != along && c.Role is not ColumnRole.Logarithm && c.Numbers.Length > 0 && !c.IsClock
+        );
+        if (taken is not null)
+        {
+            warnings.Add(
+                new(
+                    "column_guessed",
+                    null,
+                    $"{taken.Told} is taken as the light, for there is no other column; its name does not say so"
+                )
+            );
+        }
+        return taken;
+    }
+
     private static int Rank(TableColumn column) =>
         column.Role switch
         {
-            ColumnRole.Net => 6,
+            ColumnRole.Net => 7,
+            ColumnRole.Mean => 6,
             ColumnRole.Light => 5,
             ColumnRole.Unknown => 4,
             ColumnRole.Raw => 3,
@@ -106,12 +132,6 @@ internal sealed class LightColumns(
             ColumnRole.Reference => 1,
             _ => 0,
         };
-
-    private static bool IsRunningIndex(TableColumn column) =>
-        column.Sequence.IsRunningNumber
-        && column.Numbers.Length > 3
-        // At either end; a number or two of a header may stand before it.
-        && (column.Numbers.Take(3).Any(n => n is 0 or 1) || column.Numbers.TakeLast(3).Any(n => n is 0 or 1));
 
     // A column that is another minus a third, row by row, is the net one whatever the header calls it.
     private static TableColumn? Difference(TableColumn[] rest)

@@ -21,6 +21,16 @@ internal sealed record TableColumn(
     /// <summary>As told to the user.</summary>
     public ColumnName Told => new(Index + 1, Name);
 
+    /// <summary>Whole numbers from 0 or 1 in steps of 1.</summary>
+    public bool IsRunningIndex =>
+        Sequence.IsRunningNumber
+        && Numbers.Length > 3
+        // At either end; a number or two of a header may stand before it.
+        && (Numbers.Take(3).Any(n => n is 0 or 1) || Numbers.TakeLast(3).Any(n => n is 0 or 1));
+
+    /// <summary>The unit in which the numbers would reach over visible wavelengths; null if in none.</summary>
+    public LengthUnit? UnitBySize => WavelengthHints.UnitOf(Sequence.Least, Sequence.Most);
+
     /// <summary>The columns of a table.</summary>
     public static TableColumn[] Of(CellTable table)
     {

@@ -25,7 +25,7 @@ internal static class TableHeader
             {
                 cells = [.. above.Zip(cells, (name, unit) => $"{name} {unit}".Trim())];
             }
-            if (Array.Exists(cells, c => HeaderWords.RoleOf(c) is ColumnRole.Wavelength or ColumnRole.Time))
+            if (Array.Exists(cells, IsScale))
             {
                 return cells;
             }
@@ -34,7 +34,7 @@ internal static class TableHeader
         return nearest ?? [.. Enumerable.Repeat("", table.Width)];
     }
 
-    /// <summary>The cells of a header line that has one for each column and no number in them; else null.</summary>
+    /// <summary>The cells of a header line that has one for each column; numbers only beside the word of a scale. Else null.</summary>
     private static string[]? CellsOf(string line, CellTable table)
     {
         string stripped = line.Trim().TrimStart('#', ';', '%', '/', '!', '*', '\'', '>').Trim();
@@ -42,7 +42,7 @@ internal static class TableHeader
         {
             if (
                 cells.Length == table.Width
-                && !Array.Exists(cells, IsNumber)
+                && (!Array.Exists(cells, IsNumber) || AreNumbered(cells))
                 && Array.Exists(cells, c => c.Length > 0)
             )
             {
@@ -100,6 +100,16 @@ internal static class TableHeader
 
     private static bool Opens(string cell) =>
         cell.Count(c => c is '[' or '(') > cell.Count(c => c is ']' or ')') || cell.EndsWith('/');
+
+    private static bool IsScale(string cell) =>
+        HeaderWords.RoleOf(cell) is ColumnRole.Wavelength or ColumnRole.Time;
+
+    // 'Wavelength; 1; 2; mean': the repeats have numbers for names.
+    private static bool AreNumbered(string[] cells) =>
+        Array.Exists(cells, c => HeaderWords.RoleOf(c) == ColumnRole.Wavelength)
+        || (
+            IsScale(cells[0]) && cells.Where(IsNumber).Select((c, i) => c == $"{i + 1}").All(isNext => isNext)
+        );
 
     private static bool IsNumber(string cell) =>
         NumberCell.TryRead(cell, '.', out _)

@@ -3,7 +3,7 @@ using System.Text.Unicode;
 
 namespace GlowMix.Readings.Files;
 
-/// <summary>Bytes to text: by the byte order mark, else by the zero bytes of UTF-16, else UTF-8 where it is valid, else Latin-1.</summary>
+/// <summary>Bytes to text: by the byte order mark, else by the zero bytes of UTF-16, else UTF-8 where it is valid, else a code page.</summary>
 internal static class TextDecoding
 {
     /// <summary>The text without a byte order mark, and the name of its encoding.</summary>
@@ -31,9 +31,7 @@ internal static class TextDecoding
                 ? (Encoding.BigEndianUnicode.GetString(bytes), "UTF-16, big end first")
                 : (Encoding.Unicode.GetString(bytes), "UTF-16");
         }
-        return Utf8.IsValid(bytes)
-            ? (Encoding.UTF8.GetString(bytes), "UTF-8")
-            : (Encoding.Latin1.GetString(bytes), "Latin-1");
+        return Utf8.IsValid(bytes) ? (Encoding.UTF8.GetString(bytes), "UTF-8") : CodePages.Decode(bytes);
     }
 
     // Digits, blanks and letters of Latin: every second byte is zero, and the others next to never.
@@ -41,7 +39,7 @@ internal static class TextDecoding
     {
         int even = 0;
         int odd = 0;
-        int length = Math.Min(bytes.Length, 4096) & ~1;
+        int length = Math.Min(bytes.Length, 65_536) & ~1;
         for (int i = 0; i < length; i += 2)
         {
             even += bytes[i] == 0 ? 1 : 0;

@@ -41,16 +41,18 @@ internal static class WavelengthHints
         };
 
     /// <summary>What numbers that are no visible nm may be, with the option to say so.</summary>
-    public static string For(string name, NumberSequence sequence)
+    public static string For(TableColumn column)
     {
         const string Option = "say --wavelength-unit";
-        return HeaderUnits.IsWavenumber(name) || IsVisible(1e7 / sequence.Most, 1e7 / sequence.Least)
-                ? "; as wavenumbers per cm they would be: export wavelengths in nm"
+        NumberSequence sequence = column.Sequence;
+        return OtherScale.Shown(column) is { } scale
+                ? $"; as {scale.Name} they would be: export wavelengths in nm"
             : CouldBeAngstrom(sequence) ? $"; if they are Å, {Option} angstrom"
             : $"; {Option} nm, um, angstrom or m, or name another column with --wavelength-column";
     }
 
-    private static bool IsVisible(double leastNm, double mostNm) =>
+    /// <summary>The range holds visible light, and no more than instruments for it reach.</summary>
+    public static bool IsVisible(double leastNm, double mostNm) =>
         leastNm >= ShortestNm
         && mostNm <= LongestNm
         && leastNm <= VisibleToNm

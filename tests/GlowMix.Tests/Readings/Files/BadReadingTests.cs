@@ -47,7 +47,7 @@ public class BadReadingTests
     )]
     [InlineData(
         "Wellenzahl (1/cm);E\n14000;0.1\n18000;0.2\n22000;0.3\n26000;0.2\n",
-        "2:1: column 1 'Wellenzahl (1/cm)' runs from 14000 to 26000, which is no visible light in nm; as wavenumbers per cm they would be: export wavelengths in nm"
+        "2:1: column 1 'Wellenzahl (1/cm)' seems to count wavenumbers per cm, and values over them are no values per nm; export the spectrum over wavelengths in nm, or say --wavelength-unit nm if it is one"
     )]
     [InlineData(
         "380;381;0.1\n381;382;0.2\n382;383;0.3\n410;411;0.1\n",

@@ -198,4 +198,39 @@ public class ColumnTests
             w => w.Code == "rows_left_out" && w.Text.StartsWith("2 lines", StringComparison.Ordinal)
         );
     }
+
+    [Theory]
+    [InlineData("nm;y_bar;lamp", 3)]
+    [InlineData("nm;V(λ);S(λ)", 3)]
+    [InlineData("nm;log10(E);E", 3)]
+    [InlineData("nm;foo;W/m2/nm", 3)]
+    [InlineData("λ/nm;S;B", 2)]
+    [InlineData("Wellenlänge;1;2;Mittelwert;Stabw", 4)]
+    [InlineData("nm;run 1;run 2;average;sd", 4)]
+    [InlineData("longueur d'onde;mesure 1;mesure 2;moyenne;écart-type", 4)]
+    public void What_is_no_light_is_set_aside_and_a_mean_taken(string header, int light)
+    {
+        int columns = header.Split(';').Length;
+        SpectralReading reading = ReadText.Spectrum(
+            header
+                + "\n"
+                + string.Concat(
+                    Enumerable
+                        .Range(0, 40)
+                        .Select(i =>
+                            $"{380 + (10 * i)};{string.Join(';', Enumerable.Range(1, columns - 1).Select(k => 1 + (i * k % 7)))}\n"
+                        )
+                )
+        );
+        Assert.Equal(light, reading.Findings.Light.Number);
+        Assert.DoesNotContain(reading.Warnings, w => w.Code == "column_guessed");
+    }
+
+    [Fact]
+    public void A_logarithm_alone_is_refused() =>
+        Assert.Contains(
+            "is a logarithm",
+            ReadText.Problem("nm;log10(E)\n400;1\n500;2\n600;1\n"),
+            StringComparison.Ordinal
+        );
 }
