@@ -16,6 +16,10 @@ public static class ReadingTexts
     /// <summary>Every value is zero.</summary>
     public const string AllZero = "all values are 0; needed: some light";
 
+    /// <summary>JSON that holds no spectrum, or several.</summary>
+    public const string JsonWithoutTable =
+        "is JSON in which there is not one table of wavelengths and values; needed: pairs, or two arrays of the same length. Else export the reading as text or CSV";
+
     /// <summary>A recipe or another file of this program.</summary>
     public static string OwnFile(string key) =>
         $"begins with the key {ProblemTexts.Quote(key)}: a file for 'glowmix predict' or 'check', not a reading";
@@ -67,6 +71,10 @@ public static class ReadingTexts
     /// <summary>A logarithm alone.</summary>
     public static string OnlyLogarithm(ColumnName column) =>
         $"{column} is a logarithm, and there is no other column of light; export the values themselves, or name a column with --column";
+
+    /// <summary>Numbers that do not go together.</summary>
+    public static string MixedUnits(ColumnName column) =>
+        $"{column} has numbers with different units, or some with a unit and some without; write all of them in one";
 
     /// <summary>A cell that should be a number.</summary>
     public static string NotANumber(ColumnName column, string found) =>

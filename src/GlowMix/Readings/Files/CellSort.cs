@@ -12,6 +12,9 @@ internal enum CellSort : byte
     /// <summary>A time of the clock.</summary>
     Clock,
 
+    /// <summary>A duration with its unit.</summary>
+    Duration,
+
     /// <summary>A date.</summary>
     Date,
 

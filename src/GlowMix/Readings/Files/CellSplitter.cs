@@ -50,6 +50,7 @@ internal static class CellSplitter
     )
     {
         int end = line.Start + line.Length;
+        int before = cells.Count;
         int i = line.Start;
         while (i < end)
         {
@@ -66,8 +67,33 @@ internal static class CellSplitter
             {
                 // '450: 0.82'.
                 bool hasColon = i - start > 1 && text[i - 1] == ':' && char.IsAsciiDigit(text[start]);
-                AddTrimmed(text, start, hasColon ? i - 1 : i, cells);
+                AddOrJoin(text, start, hasColon ? i - 1 : i, before, cells);
             }
+        }
+    }
+
+    // '450 nm': a unit belongs to the number one blank before it.
+    private static void AddOrJoin(
+        string text,
+        int start,
+        int end,
+        int firstCell,
+        List<(int Start, int Length)> cells
+    )
+    {
+        if (
+            cells.Count > firstCell
+            && cells[^1] is var (number, length)
+            && number + length + 1 == start
+            && char.IsAsciiDigit(text[start - 2])
+            && CellUnits.IsKnown(text.AsSpan(start, end - start))
+        )
+        {
+            cells[^1] = (number, end - number);
+        }
+        else
+        {
+            AddTrimmed(text, start, end, cells);
         }
     }
 

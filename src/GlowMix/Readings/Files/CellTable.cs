@@ -10,7 +10,11 @@ internal sealed partial class CellTable
     private readonly List<(int Start, int Length)> cells = [];
     private readonly List<CellSort> sorts = [];
     private readonly List<double> numbers = [];
+    private readonly List<byte> units = [];
     private readonly List<(int Line, int FirstCell, int Count)> rows = [];
+
+    // Headers are shorter; what is longer is cut.
+    private const int LongestLine = 2000;
 
     private (int First, int Last)? among;
 
@@ -48,11 +52,13 @@ internal sealed partial class CellTable
     /// <param name="text">The text.</param>
     /// <param name="lines">Its lines.</param>
     /// <param name="format">How it is written.</param>
+    /// <param name="names">Names that stood in the rows themselves; they become a header's last line.</param>
     /// <param name="among">First and last line whose numbers count, from 1; null for all.</param>
     public static CellTable Of(
         string text,
         List<(int Start, int Length)> lines,
         TableFormat format,
+        string[] names,
         (int First, int Last)? among = null
     )
     {
@@ -66,6 +72,14 @@ internal sealed partial class CellTable
         }
         table.FindNumberRows();
         table.HeaderLines = table.LinesAboveNumbers();
+        if (names.Length > 0)
+        {
+            table.HeaderLines =
+            [
+                .. table.HeaderLines,
+                string.Join(format.Delimiter == ' ' ? '\t' : format.Delimiter, names),
+            ];
+        }
         const int FewRows = 12;
         return table.NumberRows.Count is >= 2 and <= FewRows && table.Width > 3 * table.NumberRows.Count
                 ? table.Transposed()
@@ -73,7 +87,7 @@ internal sealed partial class CellTable
             : table;
     }
 
-    /// <summary>How many rows of two numbers or more stand outside the table, with another number of columns.</summary>
+    /// <summary>How many rows of two numbers or more stand above or below the table.</summary>
     /// <param name="firstLine">Line of the first, from 1; 0 without any.</param>
     public int OtherNumberRows(out int firstLine)
     {
@@ -82,7 +96,7 @@ internal sealed partial class CellTable
         for (int row = 0; row < rows.Count && !IsTransposed; row++)
         {
             bool isInside = row >= NumberRows[0] && row <= NumberRows[^1];
-            if (!isInside && rows[row].Count != Width && IsOfNumbers(row))
+            if (!isInside && IsOfNumbers(row))
             {
                 firstLine = count == 0 ? LineOf(row) : firstLine;
                 count++;
@@ -114,6 +128,17 @@ internal sealed partial class CellTable
             )
             : "";
 
+    /// <summary>The unit behind a number in its cell; empty where there is none.</summary>
+    public ReadOnlySpan<char> UnitAt(int row, int column)
+    {
+        if (column >= rows[row].Count || units[rows[row].FirstCell + column] is var at && at == 0)
+        {
+            return [];
+        }
+        var (start, length) = cells[rows[row].FirstCell + column];
+        return text.AsSpan(start + at, length - at);
+    }
+
     /// <summary>Where a cell begins, or where it is missing.</summary>
     public Place PlaceOf(int row, int column)
     {
@@ -134,60 +159,46 @@ internal sealed partial class CellTable
             var cell = text.AsSpan(cells[i].Start, cells[i].Length);
             if (cell.Length == 0)
             {
-                sorts.Add(CellSort.Empty);
-                numbers.Add(double.NaN);
+                Add(CellSort.Empty, double.NaN);
             }
             else if (NumberCell.TryRead(cell, Format.DecimalMark, out NumberCell number))
             {
                 HasFractions |= number.HasMark;
                 HasGroups |= number.IsGrouped;
-                sorts.Add(CellSort.Number);
-                numbers.Add(number.Value);
+                if (number.Unit > 0 && CellUnits.MinutesIn(cell[number.Unit..]) is { } inUnit)
+                {
+                    Add(CellSort.Duration, number.Value * inUnit);
+                }
+                else
+                {
+                    Add(CellSort.Number, number.Value, number.Unit);
+                }
             }
             else if (ClockCell.TryRead(cell, out double minutes))
             {
-                sorts.Add(CellSort.Clock);
-                numbers.Add(minutes);
+                Add(CellSort.Clock, minutes);
+            }
+            else if (DurationCell.TryRead(cell, Format.DecimalMark, out double told))
+            {
+                Add(CellSort.Duration, told);
             }
             else
             {
-                sorts.Add(ClockCell.IsDate(cell) ? CellSort.Date : CellSort.Text);
-                numbers.Add(double.NaN);
+                Add(ClockCell.IsDate(cell) ? CellSort.Date : CellSort.Text, double.NaN);
             }
         }
     }
 
-    private void FindNumberRows()
+    private void Add(CellSort sort, double number, int unit = 0)
     {
-        var ofWidth = new Dictionary<int, int>();
-        for (int row = 0; row < rows.Count; row++)
-        {
-            if (IsOfNumbers(row))
-            {
-                ofWidth[rows[row].Count] = ofWidth.GetValueOrDefault(rows[row].Count) + 1;
-            }
-        }
-        int most = 0;
-        foreach (var (width, count) in ofWidth)
-        {
-            if (count > most || (count == most && width > Width))
-            {
-                (Width, most) = (width, count);
-            }
-        }
-        for (int row = 0; row < rows.Count; row++)
-        {
-            if (rows[row].Count == Width && IsOfNumbers(row))
-            {
-                NumberRows.Add(row);
-            }
-        }
+        sorts.Add(sort);
+        numbers.Add(number);
+        units.Add((byte)unit);
     }
 
     private List<string> LinesAboveNumbers()
     {
         const int MostLines = 2000;
-        const int LongestLine = 2000;
         var above = new List<string>();
         int end = NumberRows.Count > 0 ? rows[NumberRows[0]].Line : lines.Count;
         for (int i = Math.Max(0, end - MostLines); i < end; i++)
@@ -195,46 +206,5 @@ internal sealed partial class CellTable
             above.Add(text.Substring(lines[i].Start, Math.Min(LongestLine, lines[i].Length)));
         }
         return above;
-    }
-
-    private bool IsOfNumbers(int row)
-    {
-        var (line, first, count) = rows[row];
-        if (among is var (from, to) && (line + 1 < from || line + 1 > to))
-        {
-            return false;
-        }
-        int found = 0;
-        int filled = 0;
-        for (int i = first; i < first + count; i++)
-        {
-            found += sorts[i] is CellSort.Number or CellSort.Clock ? 1 : 0;
-            filled += sorts[i] is CellSort.Empty or CellSort.Date ? 0 : 1;
-        }
-        return found >= 2 && found * 2 >= filled && !(found < filled && IsOfNames(row));
-    }
-
-    // 'Wavelength; 1; 2; 3; mean': the numbers are names; but 'Wavelength; 380; 385' is a table written across.
-    private bool IsOfNames(int row)
-    {
-        var (_, first, count) = rows[row];
-        int known = 0;
-        bool isScale = false;
-        bool isCount = true;
-        double next = 1;
-        for (int i = first; i < first + count; i++)
-        {
-            if (sorts[i] == CellSort.Number)
-            {
-                isCount &= numbers[i] == next++;
-            }
-            else if (sorts[i] == CellSort.Text)
-            {
-                ColumnRole role = HeaderWords.RoleOf(text.Substring(cells[i].Start, cells[i].Length));
-                known += role == ColumnRole.Unknown ? 0 : 1;
-                isScale |= role is ColumnRole.Wavelength or ColumnRole.Time;
-            }
-        }
-        return isScale && (known > 1 || isCount);
     }
 }

@@ -70,6 +70,7 @@ internal sealed partial class CellTable
                 turned.cells.Add(cells[c]);
                 turned.sorts.Add(sorts[c]);
                 turned.numbers.Add(numbers[c]);
+                turned.units.Add(units[c]);
             }
         }
         turned.FindNumberRows();
@@ -94,9 +95,15 @@ internal sealed partial class CellTable
                 turned.cells.Add(cells[cell]);
                 turned.sorts.Add(sorts[cell]);
                 turned.numbers.Add(numbers[cell]);
+                turned.units.Add(units[cell]);
             }
         }
         turned.FindNumberRows();
+        // What stands in front of the wavelengths: 'id; cct; 380; 385' above 'lamp; 2856; 9.8; 10.9'.
+        turned.NumberRows.RemoveRange(0, turned.NumberRows.TakeWhile(turned.HasWords).Count());
         return turned;
     }
+
+    private bool HasWords(int row) =>
+        sorts.Skip(rows[row].FirstCell).Take(rows[row].Count).Contains(CellSort.Text);
 }

@@ -64,6 +64,10 @@ internal sealed class ColumnFinder
         {
             problem ??= ReadingTexts.SameColumn(value == dark ? value.Told : along.Told);
         }
+        if (Array.Find([along, value, dark ?? value], c => c.IsMixed) is { } mixed)
+        {
+            problem ??= ReadingTexts.MixedUnits(mixed.Told);
+        }
         return new(kind, along, value, dark, unit, warnings);
     }
 
@@ -192,7 +196,10 @@ internal sealed class ColumnFinder
     }
 
     private TableColumn? FindTimes(TableColumn? taken) =>
-        Array.Find(columns, c => c != taken && c.IsClock && c.IsFilled && !c.Sequence.IsConstant)
+        Array.Find(
+            columns,
+            c => c != taken && (c.IsClock || c.IsDuration) && c.IsFilled && !c.Sequence.IsConstant
+        )
         ?? Array.Find(columns, c => c != taken && c.Role == ColumnRole.Time && KindFinder.CouldBeTimes(c))
         ?? Array.Find(columns, c => c != taken && KindFinder.CouldBeTimes(c));
 
@@ -206,7 +213,7 @@ internal sealed class ColumnFinder
             return asked;
         }
         LengthUnit? byMagnitude = column.UnitBySize;
-        LengthUnit? byName = HeaderUnits.LengthOf(column.Name);
+        LengthUnit? byName = HeaderUnits.LengthOf(column.Name) ?? HeaderUnits.LengthOf(column.Unit);
         if (byMagnitude is null && byName is (LengthUnit.Angstrom or LengthUnit.Metre))
         {
             return byName.Value;

@@ -55,7 +55,7 @@ internal sealed class DecayBuilder
         {
             return Refused(null, ReadingTexts.TooFewRows(rows.Count));
         }
-        var (toMinutes, timeWord) = TimeScale(rows);
+        var (toMinutes, timeWord) = new DecayTimes(choice, table, options, warnings).ScaleOf(rows);
         var (unit, factor) = LightScale();
         var points = new List<(double Minutes, double Value, int Row)>(rows.Count);
         double days = 0;
@@ -114,76 +114,9 @@ internal sealed class DecayBuilder
         );
     }
 
-    private (double ToMinutes, string Word) TimeScale(List<ReadRow> rows)
-    {
-        if (choice.Along.IsClock)
-        {
-            return ClockScale(rows);
-        }
-        TimeUnit? unit = options.TimeUnit ?? HeaderUnits.TimeOf(choice.Along.Name);
-        if (unit is null)
-        {
-            foreach (string line in table.HeaderLines)
-            {
-                if (line.Contains("time", StringComparison.OrdinalIgnoreCase))
-                {
-                    unit ??= HeaderUnits.TimeOf(line);
-                }
-            }
-        }
-        if (unit is null)
-        {
-            // A glow is read for hours: what would be more than a day in minutes is seconds.
-            unit = rows.Max(r => r.Along) > MinutesPerDay ? TimeUnit.Second : TimeUnit.Minute;
-            warnings.Add(
-                new(
-                    "time_unit_guessed",
-                    null,
-                    $"times are taken as {(unit == TimeUnit.Second ? "seconds" : "minutes")}; no unit is told, say --time-unit s, min or h"
-                )
-            );
-        }
-        return unit switch
-        {
-            TimeUnit.Second => (1 / SecondsPerMinute, "s"),
-            TimeUnit.Hour => (MinutesPerHour, "h"),
-            _ => (1, "min"),
-        };
-    }
-
-    // Three parts are hours, minutes, seconds. Two may be hours and minutes, or minutes and seconds.
-    private (double ToMinutes, string Word) ClockScale(List<ReadRow> rows)
-    {
-        string first = table.TextAt(rows[0].Row, choice.Along.Index);
-        if (first.Count(c => c == ':') != 1)
-        {
-            return (1, "h:mm:ss");
-        }
-        string name = choice.Along.Name.ToLowerInvariant();
-        bool isTold =
-            name.Contains("m:ss", StringComparison.Ordinal)
-            || name.Contains("h:mm", StringComparison.Ordinal);
-        const double EarlyMorning = 6 * MinutesPerHour;
-        bool areSeconds =
-            options.TimeUnit is TimeUnit.Minute or TimeUnit.Second
-            || name.Contains("m:ss", StringComparison.Ordinal)
-            || (options.TimeUnit is null && !isTold && rows[0].Along < EarlyMorning);
-        if (!isTold && options.TimeUnit is null)
-        {
-            warnings.Add(
-                new(
-                    "time_unit_guessed",
-                    null,
-                    $"times such as {ProblemTexts.Quote(first)} are taken as {(areSeconds ? "minutes and seconds" : "hours and minutes")}; say --time-unit {(areSeconds ? "h for hours and minutes" : "min for minutes and seconds")}"
-                )
-            );
-        }
-        return areSeconds ? (1 / SecondsPerMinute, "m:ss") : (1, "h:mm");
-    }
-
     private (DecayUnit Unit, double Factor) LightScale()
     {
-        var found = HeaderUnits.DecayOf(choice.Light.Name);
+        var found = HeaderUnits.DecayOf(choice.Light.Name) ?? HeaderUnits.DecayOf(choice.Light.Unit);
         for (int i = table.HeaderLines.Count - 1; i >= 0 && found is null; i--)
         {
             found = HeaderUnits.DecayOf(table.HeaderLines[i]);

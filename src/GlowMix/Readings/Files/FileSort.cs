@@ -59,7 +59,7 @@ internal static class FileSort
             : start.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase)
             || start.StartsWith("<html", StringComparison.OrdinalIgnoreCase)
                 ? "a web page"
-            : start.StartsWith("{") && start.TrimEnd().EndsWith("}") ? "JSON"
+            : start is ['{' or '[', ..] ? "JSON that breaks off or has a fault"
             : null;
     }
 

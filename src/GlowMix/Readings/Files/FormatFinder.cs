@@ -105,7 +105,9 @@ internal static class FormatFinder
                 {
                     numbers += number.IsGrouped ? GroupedWeight : 1;
                 }
-                else if (ClockCell.TryRead(cell, out _))
+                else if (
+                    ClockCell.TryRead(cell, out _) || DurationCell.TryRead(cell, format.DecimalMark, out _)
+                )
                 {
                     numbers++;
                 }

@@ -72,6 +72,10 @@ internal static class HeaderUnits
             : null;
     }
 
+    /// <summary>Two units of one sort are the same, however they are typed.</summary>
+    public static bool AreSame(string one, string other) =>
+        LengthOf(one) == LengthOf(other) && LightOf(one) == LightOf(other) && DecayOf(one) == DecayOf(other);
+
     /// <summary>The unit of times that a name tells.</summary>
     public static TimeUnit? TimeOf(string name)
     {

@@ -13,7 +13,7 @@ internal static class KindFinder
     {
         if (asked is not null)
         {
-            return asked.IsClock || asked.Role == ColumnRole.Time ? ReadingKind.Decay : ReadingKind.Spectrum;
+            return AreTimes(asked) ? ReadingKind.Decay : ReadingKind.Spectrum;
         }
         // Wavenumbers, photon energies and Å without a word are refused as wavelengths, and not taken for times.
         if (
@@ -32,12 +32,7 @@ internal static class KindFinder
         {
             return ReadingKind.Spectrum;
         }
-        if (
-            Array.Exists(
-                columns,
-                c => (c.IsClock || c.Role == ColumnRole.Time) && c.Sequence.IsOrdered && c.IsFilled
-            )
-        )
+        if (Array.Exists(columns, c => AreTimes(c) && c.Sequence.IsOrdered && c.IsFilled))
         {
             return ReadingKind.Decay;
         }
@@ -65,6 +60,9 @@ internal static class KindFinder
     /// <summary>They rise or fall and are not below 0.</summary>
     public static bool CouldBeTimes(TableColumn c) =>
         c.IsFilled && c.Sequence is { IsOrdered: true, Least: >= 0 } && c.Role is not ColumnRole.Index;
+
+    private static bool AreTimes(TableColumn column) =>
+        column.IsClock || column.IsDuration || column.Role == ColumnRole.Time;
 
     private static TableColumn? FirstAlong(TableColumn[] columns) =>
         Array.Find(

@@ -23,6 +23,7 @@ internal sealed class LightColumns(
                 c != along
                 && c.Numbers.Length * 2 >= along.Numbers.Length
                 && !c.IsClock
+                && !c.IsDuration
                 && c.Role
                     is not (
                         ColumnRole.Index

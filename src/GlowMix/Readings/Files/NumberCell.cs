@@ -123,7 +123,9 @@ internal readonly record struct NumberCell(double Value, bool HasMark, bool IsGr
     // A comma, point, apostrophe or narrow blank between one to three digits and groups of exactly three.
     private static bool IsGroup(ReadOnlySpan<char> cell, int at, int digitsBefore, bool isGrouped)
     {
-        if (cell[at] is not (',' or '.' or '\'' or '\u2019' or ' ' or '\u00A0' or '\u202F' or '\u2009'))
+        if (
+            cell[at] is not (',' or '.' or '\'' or '_' or '\u2019' or ' ' or '\u00A0' or '\u202F' or '\u2009')
+        )
         {
             return false;
         }

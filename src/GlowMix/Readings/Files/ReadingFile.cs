@@ -48,11 +48,37 @@ public static class ReadingFile
         text = text.TrimEnd('\0', '\x1A');
         return string.IsNullOrWhiteSpace(text.Trim('\0')) ? Refused(file.Name, ReadingTexts.Empty)
             : !FileSort.IsText(text) ? Refused(file.Name, ReadingTexts.Binary(FileSort.FirstBytes(bytes)))
+            : JsonTables.IsJson(text, out string? table)
+                ? (
+                    table is null
+                        ? Refused(file.Name, ReadingTexts.JsonWithoutTable)
+                        : OfJson(ReadText(table, encoding, file.Name, options))
+                )
             : ReadText(text, encoding, file.Name, options);
     }
 
+    // The table has lines of its own: a place in it is none of the file.
+    private static ReadingOutcome OfJson(ReadingOutcome outcome) =>
+        outcome with
+        {
+            Spectrum = outcome.Spectrum is { } spectrum
+                ? spectrum with
+                {
+                    Findings = spectrum.Findings with { Delimiter = "JSON" },
+                }
+                : null,
+            Decay = outcome.Decay is { } decay
+                ? decay with
+                {
+                    Findings = decay.Findings with { Delimiter = "JSON" },
+                }
+                : null,
+            Problems = [.. outcome.Problems.Select(p => p with { Place = null })],
+        };
+
     private static ReadingOutcome ReadText(string text, string encoding, string file, ReadingOptions options)
     {
+        text = TypedForms.Plain(text);
         var lines = TextLines.Of(text);
         if (options.Lines is var (first, last) && (first > lines.Count || last < first))
         {
@@ -60,11 +86,14 @@ public static class ReadingFile
         }
         RowRemarks.CutBrackets(text, lines);
         RowRemarks.CutFrom(text, lines);
+        RowRemarks.CutEnds(text, lines);
+        text = LabelledRows.Plain(text, lines, out string[] names);
+        text = DecayNotes.Plain(text, lines);
         if (FormatFinder.Find(text, lines, options) is not { } format)
         {
             return NoTable(text, file);
         }
-        CellTable table = CellTable.Of(text, lines, format, options.Lines);
+        CellTable table = CellTable.Of(text, lines, format, names, options.Lines);
         if (table.NumberRows.Count == 0)
         {
             return NoTable(text, file);
@@ -105,7 +134,7 @@ public static class ReadingFile
                     "rows_left_out",
                     null,
                     ReadingTexts.Invariant(
-                        $"{others} {(others == 1 ? "line" : "lines")} of numbers above or below the table taken as text; the first is line {otherLine}, with another number of columns"
+                        $"{others} {(others == 1 ? "line" : "lines")} of numbers above or below the table taken as text; the first is line {otherLine}"
                     )
                 )
             );

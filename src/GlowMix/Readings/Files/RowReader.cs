@@ -77,7 +77,8 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
         {
             return false;
         }
-        bool isPlace = table.SortOf(row, choice.Along.Index) is CellSort.Number or CellSort.Clock;
+        bool isPlace =
+            table.SortOf(row, choice.Along.Index) is CellSort.Number or CellSort.Clock or CellSort.Duration;
         string light = table.TextAt(row, choice.Light.Index);
         string along = table.TextAt(row, choice.Along.Index);
         return (isPlace && IsMissing(light))
@@ -121,12 +122,12 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
         }
         for (int column = 0; column < table.CellsOf(next); column++)
         {
-            if (table.SortOf(next, column) is not (CellSort.Number or CellSort.Empty))
+            if (table.SortOf(next, column) is not (CellSort.Number or CellSort.Duration or CellSort.Empty))
             {
                 return last;
             }
         }
-        return table.SortOf(next, choice.Along.Index) == CellSort.Number ? next : last;
+        return table.SortOf(next, choice.Along.Index) is CellSort.Number or CellSort.Duration ? next : last;
     }
 
     private bool IsRemark(int row)

@@ -56,6 +56,19 @@ internal static class RowRemarks
         }
     }
 
+    /// <summary>Cuts off what ends a row in a program: '450, 0.82;'.</summary>
+    public static void CutEnds(string text, List<(int Start, int Length)> lines)
+    {
+        for (int i = 0; i < lines.Count; i++)
+        {
+            var (start, length) = lines[i];
+            if (length > 0 && text[start + length - 1] is ';' or ',')
+            {
+                lines[i] = (start, text.AsSpan(start, length).TrimEnd(",; ").Length);
+            }
+        }
+    }
+
     private static bool IsNumberLike(ReadOnlySpan<char> text) =>
         text is [(>= '0' and <= '9') or '+' or '-' or '.', ..];
 }

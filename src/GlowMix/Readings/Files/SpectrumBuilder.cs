@@ -114,7 +114,10 @@ internal static class SpectrumBuilder
         ReadingOptions options
     )
     {
-        LightUnit? found = HeaderUnits.LightOf(choice.Light.Name) ?? FromHeader(table);
+        LightUnit? found =
+            HeaderUnits.LightOf(choice.Light.Name)
+            ?? HeaderUnits.LightOf(choice.Light.Unit)
+            ?? FromHeader(table);
         if (options.SpectralUnit is { } asked)
         {
             string word = asked switch

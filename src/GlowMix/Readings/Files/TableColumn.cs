@@ -7,6 +7,9 @@ namespace GlowMix.Readings.Files;
 /// <param name="Numbers">The numbers of the rows that have one.</param>
 /// <param name="Sequence">How they follow each other.</param>
 /// <param name="IsClock">They are times of the clock.</param>
+/// <param name="IsDuration">They are durations, each with its unit; read as minutes.</param>
+/// <param name="IsMixed">Some are durations with a unit, others numbers without or times of the clock; or they have several units.</param>
+/// <param name="Unit">The unit behind the numbers; empty where there is none.</param>
 /// <param name="IsFilled">Nearly every row has a number here.</param>
 internal sealed record TableColumn(
     int Index,
@@ -15,6 +18,9 @@ internal sealed record TableColumn(
     double[] Numbers,
     NumberSequence Sequence,
     bool IsClock,
+    bool IsDuration,
+    bool IsMixed,
+    string Unit,
     bool IsFilled
 )
 {
@@ -39,7 +45,9 @@ internal sealed record TableColumn(
         for (int i = 0; i < columns.Length; i++)
         {
             var numbers = new List<double>(table.NumberRows.Count);
+            var units = new List<string>();
             int clocks = 0;
+            int durations = 0;
             foreach (int row in table.NumberRows)
             {
                 double number = table.NumberAt(row, i);
@@ -47,6 +55,12 @@ internal sealed record TableColumn(
                 {
                     numbers.Add(number);
                     clocks += table.SortOf(row, i) == CellSort.Clock ? 1 : 0;
+                    durations += table.SortOf(row, i) == CellSort.Duration ? 1 : 0;
+                    var unit = table.UnitAt(row, i);
+                    if (!unit.IsEmpty && !Holds(units, unit))
+                    {
+                        units.Add(unit.ToString());
+                    }
                 }
             }
             double[] found = [.. numbers];
@@ -57,9 +71,25 @@ internal sealed record TableColumn(
                 found,
                 NumberSequence.Of(found),
                 clocks * 2 > found.Length,
+                durations * 2 > found.Length,
+                durations > 0 && durations < found.Length
+                    || units.Exists(u => !HeaderUnits.AreSame(u, units[0])),
+                units.Count > 0 ? units[0] : "",
                 found.Length >= 0.9 * table.NumberRows.Count
             );
         }
         return columns;
+    }
+
+    private static bool Holds(List<string> units, ReadOnlySpan<char> unit)
+    {
+        foreach (string known in units)
+        {
+            if (unit.Equals(known, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+        return false;
     }
 }

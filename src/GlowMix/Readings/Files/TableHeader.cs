@@ -102,7 +102,7 @@ internal static class TableHeader
         cell.Count(c => c is '[' or '(') > cell.Count(c => c is ']' or ')') || cell.EndsWith('/');
 
     private static bool IsScale(string cell) =>
-        HeaderWords.RoleOf(cell) is ColumnRole.Wavelength or ColumnRole.Time;
+        HeaderWords.RoleOf(cell) is ColumnRole.Wavelength or ColumnRole.OtherScale or ColumnRole.Time;
 
     // 'Wavelength; 1; 2; mean': the repeats have numbers for names.
     private static bool AreNumbered(string[] cells) =>
@@ -139,13 +139,26 @@ internal static class TableHeader
                 || (c.Contains('/') && c.Length <= 16 && HeaderUnits.LightOf(c) is not null)
         );
 
+    // The words in front name the columns across; but the one before the wavelengths may name what stands below it.
     private static string[] TransposedNames(CellTable table)
     {
         var names = new string[table.Width];
         for (int column = 0; column < names.Length; column++)
         {
-            names[column] = table.SortOf(0, column) == CellSort.Text ? table.TextAt(0, column) : "";
+            string[] words =
+            [
+                .. Enumerable
+                    .Range(0, table.RowCount)
+                    .TakeWhile(row => row < table.NumberRows[0])
+                    .Where(row => table.SortOf(row, column) == CellSort.Text)
+                    .Select(row => table.TextAt(row, column)),
+            ];
+            bool isScale = column == 0 && IsOrdered(table, column);
+            names[column] = isScale ? Array.Find(words, IsScale) ?? "" : words.FirstOrDefault("");
         }
         return names;
     }
+
+    private static bool IsOrdered(CellTable table, int column) =>
+        NumberSequence.Of([.. table.NumberRows.Select(row => table.NumberAt(row, column))]).IsOrdered;
 }

@@ -73,4 +73,52 @@ public class DecayFileTests
         );
         Assert.Equal(DecayUnit.Relative, reading.Unit);
     }
+
+    [Theory]
+    [InlineData("charged 5 min at 300 lux\n1 min: 150 mcd/m2\n2 min: 82 mcd/m2\n10 min: 18.2 mcd/m2\n")]
+    [InlineData("after 1 min: 150 mcd/m2\nafter 2 min: 82 mcd/m2\nafter 10 min: 18.2 mcd/m2\n")]
+    [InlineData("nach 60 s 150 mcd/m²\nnach 2 min 82 mcd/m²\nnach 10 min 18,2 mcd/m²\n")]
+    [InlineData("t = 1 min, L = 150 mcd/m²\nt = 2 min, L = 82 mcd/m²\nt = 10 min, L = 18.2 mcd/m²\n")]
+    [InlineData("60 s -> 150 mcd/m2\n2 min -> 82 mcd/m2\n10 min -> 18.2 mcd/m2\n")]
+    [InlineData("- 1min: 150mcd/m2\n- 2min: 82mcd/m2\n- 10min: 18.2mcd/m2\n")]
+    [InlineData("time;brightness\n1 minute;150 mcd/m2\n2 minutes;82 mcd/m2\n10 minutes;18.2 mcd/m2\n")]
+    [InlineData("1 min\t0.15 cd/m2\n2 min\t0.082 cd/m2\n1/6 h\t0.0182 cd/m2\n10 min\t0.0182 cd/m2\n")]
+    public void Notes_with_units_are_read(string text)
+    {
+        DecayReading reading = ReadText.Decay(text, new() { IsLenient = true });
+        Assert.Equal([1, 2, 10], reading.Minutes.ToArray(), (a, b) => Math.Abs(a - b) < 1e-9);
+        Assert.Equal([150, 82, 18.2], reading.Values.ToArray(), (a, b) => Math.Abs(a - b) < 1e-9);
+        Assert.Equal(DecayUnit.McdPerM2, reading.Unit);
+        Assert.DoesNotContain(reading.Warnings, w => w.Code is "time_unit_guessed" or "unit_guessed");
+    }
+
+    [Fact]
+    public void Units_in_plural_are_relative() =>
+        Assert.Equal(
+            [150, 82, 1],
+            ReadText
+                .Decay("time;brightness\n1 min;150 units\n2 min;82 units\n60 min;1 unit\n")
+                .Values.ToArray()
+        );
+
+    [Theory]
+    [InlineData("1 h 30 min", 90)]
+    [InlineData("1h30", 90)]
+    [InlineData("2 h", 120)]
+    [InlineData("95 min 30 s", 95.5)]
+    [InlineData("1:30 h", 90)]
+    public void Durations_have_parts(string cell, double minutes) =>
+        Assert.Equal(
+            minutes,
+            ReadText.Decay($"time;mcd/m2\n30 s;200\n10 min;18\n{cell};1.5\n").Minutes[^1],
+            1e-9
+        );
+
+    [Fact]
+    public void Times_with_and_without_a_unit_are_refused() =>
+        Assert.Contains(
+            "some with a unit and some without",
+            ReadText.Problem("time;mcd/m2\n30 s;200\n1 min;150\n2;82\n5;35\n"),
+            StringComparison.Ordinal
+        );
 }

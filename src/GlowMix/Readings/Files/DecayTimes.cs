@@ -1,0 +1,89 @@
+using GlowMix.Documents;
+using GlowMix.Predictions;
+
+namespace GlowMix.Readings.Files;
+
+/// <summary>The unit of the times of a decay: as the user says, as told, else guessed.</summary>
+internal sealed class DecayTimes(
+    ColumnChoice choice,
+    CellTable table,
+    ReadingOptions options,
+    List<Warning> warnings
+)
+{
+    private const double MinutesPerDay = 1440;
+    private const double SecondsPerMinute = 60;
+    private const double MinutesPerHour = 60;
+
+    /// <summary>What makes minutes of the times as read, and the unit in words.</summary>
+    public (double ToMinutes, string Word) ScaleOf(List<ReadRow> rows)
+    {
+        if (choice.Along.IsDuration)
+        {
+            return (1, "told with each");
+        }
+        if (choice.Along.IsClock)
+        {
+            return ClockScale(rows);
+        }
+        TimeUnit? unit = options.TimeUnit ?? HeaderUnits.TimeOf(choice.Along.Name);
+        if (unit is null)
+        {
+            foreach (string line in table.HeaderLines)
+            {
+                if (line.Contains("time", StringComparison.OrdinalIgnoreCase))
+                {
+                    unit ??= HeaderUnits.TimeOf(line);
+                }
+            }
+        }
+        if (unit is null)
+        {
+            // A glow is read for hours: what would be more than a day in minutes is seconds.
+            unit = rows.Max(r => r.Along) > MinutesPerDay ? TimeUnit.Second : TimeUnit.Minute;
+            warnings.Add(
+                new(
+                    "time_unit_guessed",
+                    null,
+                    $"times are taken as {(unit == TimeUnit.Second ? "seconds" : "minutes")}; no unit is told, say --time-unit s, min or h"
+                )
+            );
+        }
+        return unit switch
+        {
+            TimeUnit.Second => (1 / SecondsPerMinute, "s"),
+            TimeUnit.Hour => (MinutesPerHour, "h"),
+            _ => (1, "min"),
+        };
+    }
+
+    // Three parts are hours, minutes, seconds. Two may be hours and minutes, or minutes and seconds.
+    private (double ToMinutes, string Word) ClockScale(List<ReadRow> rows)
+    {
+        string first = table.TextAt(rows[0].Row, choice.Along.Index);
+        if (first.Count(c => c == ':') != 1)
+        {
+            return (1, "h:mm:ss");
+        }
+        string name = choice.Along.Name.ToLowerInvariant();
+        bool isTold =
+            name.Contains("m:ss", StringComparison.Ordinal)
+            || name.Contains("h:mm", StringComparison.Ordinal);
+        const double EarlyMorning = 6 * MinutesPerHour;
+        bool areSeconds =
+            options.TimeUnit is TimeUnit.Minute or TimeUnit.Second
+            || name.Contains("m:ss", StringComparison.Ordinal)
+            || (options.TimeUnit is null && !isTold && rows[0].Along < EarlyMorning);
+        if (!isTold && options.TimeUnit is null)
+        {
+            warnings.Add(
+                new(
+                    "time_unit_guessed",
+                    null,
+                    $"times such as {ProblemTexts.Quote(first)} are taken as {(areSeconds ? "minutes and seconds" : "hours and minutes")}; say --time-unit {(areSeconds ? "h for hours and minutes" : "min for minutes and seconds")}"
+                )
+            );
+        }
+        return areSeconds ? (1 / SecondsPerMinute, "m:ss") : (1, "h:mm");
+    }
+}
