@@ -52,6 +52,18 @@ public sealed class TrapLadder
     /// <summary>What all ladders share.</summary>
     public TrapConstants Constants { get; }
 
+    /// <summary>Factor on a rung of a ladder that leans.</summary>
+    /// <param name="rung">0 (fastest) to 12.</param>
+    /// <param name="decades">By which the slowest rung is fuller than one half the ladder before it.</param>
+    /// <param name="middleMinutes">Time constant of the rung that stays as it is, min.</param>
+    internal static double Leaning(int rung, double decades, double middleMinutes)
+    {
+        const double rungsPerDecade = 2;
+        const double halfLadder = (RungCount - 1) / 2.0;
+        double middle = rungsPerDecade * Math.Log10(60 * middleMinutes);
+        return Math.Pow(10, decades * (rung - middle) / halfLadder);
+    }
+
     /// <summary>Rate at which a rung empties at 20 °C, 1/s: 10^(−rung/2).</summary>
     /// <param name="rung">0 (fastest) to 12.</param>
     public static double RateAt20CPerS(int rung)

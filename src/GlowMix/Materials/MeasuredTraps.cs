@@ -14,4 +14,15 @@ public sealed record MeasuredTraps(
 {
     /// <summary>Number of rungs.</summary>
     public const int RungCount = 13;
+
+    /// <summary>Time of darkness whose rung stays as it is while the ladder leans, min; null where that is not kept.</summary>
+    public double? MiddleMinutes { get; init; }
+
+    /// <summary>
+    /// Standard error of the lean, in decades by which the slowest rung is fuller than the middle one; null where it was not told.
+    /// </summary>
+    public double? LeanError { get; init; }
+
+    /// <summary>Standard error of the trapping efficiency's logarithm; null where it was not told.</summary>
+    public double? TrappingLogError { get; init; }
 }

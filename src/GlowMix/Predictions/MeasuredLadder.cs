@@ -42,7 +42,9 @@ internal sealed class MeasuredLadder
     /// <summary>The ladder.</summary>
     /// <param name="trapsPerG">All traps; those of the reading, or what a draw takes for them.</param>
     /// <param name="smoothing">Of the sheet's fit.</param>
-    public TrapLadder At(double trapsPerG, double smoothing)
+    /// <param name="lean">By which it leans more than it was read to, decades from its middle to its slowest rung.</param>
+    /// <param name="trappingFactor">On its trapping efficiency.</param>
+    public TrapLadder At(double trapsPerG, double smoothing, double lean = 0, double trappingFactor = 1)
     {
         double perMm3 = pigment.DensityGPerCm3.Value / 1000 * trapsPerG / traps.PerG.Sum();
         double[] weights = WeightsAt(Math.Log(smoothing));
@@ -54,10 +56,17 @@ internal sealed class MeasuredLadder
             {
                 log += weights[n] * logRatios[n][k];
             }
-            rungs[k] = traps.PerG[k] * perMm3 * Math.Exp(log);
+            rungs[k] = traps.PerG[k] * perMm3 * Math.Exp(log) * Leaning(k, lean);
         }
-        return new(rungs, traps.TrappingEfficiencyAt20C, LadderShelf.ConstantsOf(pigment));
+        return new(
+            rungs,
+            Math.Min(1, trappingFactor * traps.TrappingEfficiencyAt20C),
+            LadderShelf.ConstantsOf(pigment)
+        );
     }
+
+    private double Leaning(int rung, double lean) =>
+        lean != 0 && traps.MiddleMinutes is double middle ? TrapLadder.Leaning(rung, lean, middle) : 1;
 
     private double LogRatio(int rung, TrapLadder other, TrapLadder? likely)
     {

@@ -7,5 +7,5 @@ public static class ModelVersion
     /// One more whenever a change of the program, or of a constant in it, moves a figure: kept figures then tell that it was
     /// the program and not the recipe.
     /// </summary>
-    public const int Number = 4;
+    public const int Number = 5;
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using GlowMix.Choosing;
 using GlowMix.Documents;
 using GlowMix.Materials;
 using GlowMix.Materials.Calibrations;
@@ -40,6 +42,59 @@ public sealed class CalibratedPieceTests
         Assert.Contains(plain.Assumptions, a => a.What == "grain absorption of green-aluminate");
         Assert.DoesNotContain(own.Assumptions, a => a.What == "grain absorption of green-aluminate");
         Assert.Equal("a.calibration.yaml of 2026-03-31, 2 readings", own.CalibratedBy);
+    }
+
+    [Fact]
+    public void Draws_take_up_the_errors_of_a_measured_ladder_and_how_they_go_together()
+    {
+        // Traps that no reading counted are as doubtful as on the shelf.
+        double unread = DrawnWidthOf(new(1, null), new(0, null), []);
+        double level = DrawnWidthOf(new(1, 0.1), new(0, null), []);
+        double apart = DrawnWidthOf(new(1, 0.1), new(0, 0.2), []);
+        double together = DrawnWidthOf(new(1, 0.1), new(0, 0.2), [Tied(0.95)]);
+        double against = DrawnWidthOf(new(1, 0.1), new(0, 0.2), [Tied(-0.95)]);
+        Assert.InRange(unread, 1.5 * level, 10 * level);
+        Assert.InRange(apart, 1.05 * level, 10 * level);
+        // Late in the dark a ladder that leans to its slow end is brighter, and so is one with more traps.
+        Assert.InRange(together, 1.05 * apart, 2 * apart);
+        Assert.InRange(against, 0.2 * apart, 0.95 * apart);
+
+        static CalibratedCorrelation Tied(double value) =>
+            new("green-aluminate.trap_level", "green-aluminate.trap_tilt", value);
+    }
+
+    // Of the luminance after an hour.
+    private static double DrawnWidthOf(
+        CalibratedNumber level,
+        CalibratedNumber tilt,
+        ImmutableArray<CalibratedCorrelation> correlations
+    )
+    {
+        var told = WithoutSpectrum;
+        var pigment = told.Pigments[0] with
+        {
+            AbsorptionFactor = null,
+            PhotoluminescenceYield = null,
+            TrapLevel = level,
+            TrapTilt = tilt,
+        };
+        var predictor = PredictorWith(
+            CalibrationText.Of(
+                new()
+                {
+                    Name = told.Name,
+                    Date = told.Date,
+                    RecipeName = told.RecipeName,
+                    Readings = told.Readings,
+                    Pigments = [pigment],
+                    Correlations = correlations,
+                }
+            )
+        );
+        return Width(
+            new Forecaster(predictor).Drawn(Document(calibrated: true)).Prediction!,
+            "afterglow.luminance_mcd_m2[60]"
+        );
     }
 
     [Fact]

@@ -4,4 +4,10 @@ namespace GlowMix.Choosing.Draws;
 /// <param name="Cause">What it belongs to.</param>
 /// <param name="Spread">How it may turn out.</param>
 /// <param name="Put">Puts a value into a draft of the piece.</param>
-internal sealed record DoubtfulNumber(Cause Cause, Spread Spread, Action<PieceDraft, double> Put);
+/// <param name="Key">The name under which a calibration knows it; null where none does.</param>
+internal sealed record DoubtfulNumber(
+    Cause Cause,
+    Spread Spread,
+    Action<PieceDraft, double> Put,
+    string? Key = null
+);

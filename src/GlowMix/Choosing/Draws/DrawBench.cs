@@ -13,6 +13,7 @@ internal sealed class DrawBench
     private readonly Piece piece;
     private readonly StreamShelf streams;
     private readonly GrainSpan?[] grains;
+    private readonly CorrelatedShares together;
     private readonly Dictionary<Pigment, SheetGrid> sheetGrids = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Pigment, MeasuredLadder> measured = new(ReferenceEqualityComparer.Instance);
 
@@ -31,6 +32,7 @@ internal sealed class DrawBench
         this.piece = piece;
         streams = new(few: piece.HasPigment);
         Numbers = Doubts.Of(piece);
+        together = new(Numbers, piece.Calibration?.Correlations ?? []);
         grains =
         [
             .. piece.Layers.Select(
@@ -147,7 +149,12 @@ internal sealed class DrawBench
         {
             if (measured.TryGetValue(draft.Pigment, out var told))
             {
-                ladders[pigment] = told.At(draft.CapacityPerG, draft.LadderSmoothing);
+                ladders[pigment] = told.At(
+                    draft.CapacityPerG,
+                    draft.LadderSmoothing,
+                    draft.Lean,
+                    draft.TrappingFactor
+                );
             }
             else if (sheetGrids.TryGetValue(draft.Pigment, out var sheet))
             {
@@ -175,9 +182,10 @@ internal sealed class DrawBench
     private PieceDraft DraftOf(double[] point)
     {
         var draft = new PieceDraft(piece);
+        double[] shares = together.At(point);
         for (int i = 0; i < Numbers.Length; i++)
         {
-            Numbers[i].Put(draft, Numbers[i].Spread.At(point[i]));
+            Numbers[i].Put(draft, Numbers[i].Spread.At(shares[i]));
         }
         return draft;
     }

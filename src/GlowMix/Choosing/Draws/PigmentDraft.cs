@@ -21,6 +21,12 @@ internal sealed class PigmentDraft(Pigment pigment)
     /// <summary>Its traps in a gram.</summary>
     public double CapacityPerG { get; set; } = pigment.TrapCapacityPerG.Value;
 
+    /// <summary>How much more a measured ladder leans than it was read to, decades from its middle to its slowest rung.</summary>
+    public double Lean { get; set; }
+
+    /// <summary>On the trapping efficiency of a measured ladder.</summary>
+    public double TrappingFactor { get; set; } = 1;
+
     /// <summary>p of the weights that the ladder's fit is smoothed towards.</summary>
     public double WeightExponent { get; set; } = pigment.TrapWeightExponent.Value;
 

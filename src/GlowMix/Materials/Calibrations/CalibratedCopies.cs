@@ -56,7 +56,14 @@ internal static class CalibratedCopies
         {
             copy = copy with
             {
-                Traps = traps,
+                Traps = traps with
+                {
+                    LeanError = told.TrapTilt?.StandardError,
+                    TrappingLogError = told.TrappingFactor
+                        is { StandardError: double error, Value: var factorOn }
+                        ? error / factorOn
+                        : null,
+                },
                 TrapCapacityPerG = new(traps.PerG.Sum(), note, CapacityDoubt(pigment, told)),
             };
         }

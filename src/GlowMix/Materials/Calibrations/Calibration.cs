@@ -32,6 +32,9 @@ public sealed class Calibration
     /// <summary>What they told of pigments.</summary>
     public ImmutableArray<CalibratedPigment> Pigments { get; init; } = [];
 
+    /// <summary>How the errors of what they told go together, each two once.</summary>
+    public ImmutableArray<CalibratedCorrelation> Correlations { get; init; } = [];
+
     /// <summary>What the readings could not tell, a sentence each.</summary>
     public ImmutableArray<string> Held { get; init; } = [];
 

@@ -33,6 +33,7 @@ internal static class CalibrationReader
         var led = keys.OptionalMapping("led") is { } l ? LedOf(l) : null;
         var resin = keys.OptionalMapping("resin") is { } r ? ResinOf(r) : null;
         var pigments = Pigments(keys);
+        var correlations = CorrelationReader.Read(keys, [.. CalibratedKeys.ToldBy(led, resin, pigments)]);
         var held = Sentences(keys, "held");
         var misfit = Sentences(keys, "misfit");
         keys.Finish();
@@ -47,6 +48,7 @@ internal static class CalibrationReader
                 Led = led,
                 Resin = resin,
                 Pigments = pigments,
+                Correlations = correlations,
                 Held = held,
                 Misfit = misfit,
             };
@@ -197,6 +199,7 @@ internal static class CalibrationReader
             trapping = Number(traps, "trapping_factor", Factor);
             double? efficiency = traps.Number("trapping_efficiency", Efficiency);
             double? reach = traps.Number("read_to_min", ReadToMin);
+            double? middle = traps.OptionalNumber("tilt_at_min", ReadToMin);
             ImmutableArray<double> perG = [];
             if (traps.List("per_g", MeasuredTraps.RungCount, MeasuredTraps.RungCount) is { } rungs)
             {
@@ -207,7 +210,7 @@ internal static class CalibrationReader
                 }
             }
             traps.Finish();
-            measured = new(perG, efficiency ?? 1, reach ?? 1);
+            measured = new(perG, efficiency ?? 1, reach ?? 1) { MiddleMinutes = middle };
         }
         keys.Finish();
         return new()

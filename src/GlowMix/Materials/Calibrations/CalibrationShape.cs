@@ -10,6 +10,7 @@ public static class CalibrationShape
     internal const int MostReadings = 1000;
     internal const int MostPigments = 12;
     internal const int MostSentences = 200;
+    internal const int MostCorrelations = 2000;
 
     internal static readonly ImmutableArray<string> Bands = ["die", "green", "red"];
     internal static readonly NumberRange Factor = NumberRange.Between(0.001, 1000);
@@ -20,6 +21,7 @@ public static class CalibrationShape
     internal static readonly NumberRange Tilt = NumberRange.Between(-10, 10);
     internal static readonly NumberRange Efficiency = NumberRange.Above(0, 1);
     internal static readonly NumberRange ReadToMin = NumberRange.Above(0, 1e6);
+    internal static readonly NumberRange Correlation = NumberRange.Between(-1, 1);
 
     // A gram of hydrogen has 6e23 atoms, of anything else fewer.
     internal static readonly NumberRange TrapsPerG = NumberRange.Between(0, 1e24);
@@ -69,6 +71,24 @@ public static class CalibrationShape
                 "What they told of the resin."
             ),
             new("pigments", new ListShape(Pigment(), Most: MostPigments), "What they told of pigments."),
+            new(
+                "correlations",
+                new ListShape(
+                    new MappingShape([
+                        new("of", text, "A number above, such as resin.absorption_factor.", IsNeeded: true),
+                        new("with", text, "Another.", IsNeeded: true),
+                        new(
+                            "value",
+                            new NumberShape(Correlation),
+                            "Correlation of their errors.",
+                            IsNeeded: true
+                        ),
+                    ]),
+                    Least: 0,
+                    MostCorrelations
+                ),
+                "How the errors go together; draws take them so."
+            ),
             new(
                 "held",
                 new ListShape(text, Least: 0, MostSentences),
@@ -146,6 +166,11 @@ public static class CalibrationShape
                         new NumberShape(ReadToMin),
                         "Last time of darkness that a reading told, min.",
                         IsNeeded: true
+                    ),
+                    new(
+                        "tilt_at_min",
+                        new NumberShape(ReadToMin),
+                        "Time of darkness whose traps the tilt leaves as they are, min."
                     ),
                     new(
                         "per_g",

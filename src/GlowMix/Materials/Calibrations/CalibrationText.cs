@@ -8,6 +8,9 @@ namespace GlowMix.Materials.Calibrations;
 /// <summary>Writes a calibration as the text of its file, a value a line, so that two of them compare well.</summary>
 public static class CalibrationText
 {
+    // Weaker ones move no band by a percent.
+    private const double LeastCorrelation = 0.05;
+
     /// <summary>The text; it reads back as the same calibration, rounded to what it can mean.</summary>
     public static string Of(Calibration calibration)
     {
@@ -48,6 +51,7 @@ public static class CalibrationText
                 Add(text, pigment);
             }
         }
+        Add(text, calibration.Correlations);
         text.Sentences("held", calibration.Held);
         text.Sentences("misfit", calibration.Misfit);
         return text.ToString();
@@ -119,11 +123,31 @@ public static class CalibrationText
             text.Number(3, "trapping_factor", trapping);
             text.Add(3, $"trapping_efficiency: {Lines.Digits(traps.TrappingEfficiencyAt20C)}");
             text.Add(3, $"read_to_min: {Lines.Digits(traps.ReachesMinutes)}");
+            if (traps.MiddleMinutes is double middle)
+            {
+                text.Add(3, $"tilt_at_min: {Lines.Digits(middle)}");
+            }
             text.Add(3, "per_g:                 # traps that empty at 1 /s, 10^-0.5 /s … 10^-6 /s at 20 °C");
             foreach (double rung in traps.PerG)
             {
                 text.Add(4, $"- {Lines.Digits(rung)}");
             }
+        }
+    }
+
+    private static void Add(Lines text, IReadOnlyCollection<CalibratedCorrelation> correlations)
+    {
+        var told = correlations.Where(c => Math.Abs(c.Value) >= LeastCorrelation).ToArray();
+        if (told.Length == 0)
+        {
+            return;
+        }
+        text.Add(0, "correlations:              # of the errors above, each two once");
+        foreach (var (of, with, value) in told)
+        {
+            text.Add(1, $"- of: {ScalarText.Of(of)}");
+            text.Add(2, $"with: {ScalarText.Of(with)}");
+            text.Add(2, $"value: {value.ToString("0.000", CultureInfo.InvariantCulture)}");
         }
     }
 

@@ -34,5 +34,16 @@ internal static class CalibrationTexts
             $"a band that returns to the package leaves it {sum:0.###} times, in all bands together; allowed: 0 to 1"
         );
 
+    public static string NotTold(string key, string name, IEnumerable<string> told) =>
+        $"{key} is {ProblemTexts.Quote(name)}, no number with a standard error above; there are {string.Join(", ", told)}";
+
+    public static string PairTwice(string of, string with) =>
+        of == with
+            ? $"{ProblemTexts.Quote(of)} goes with itself; needed: two different numbers"
+            : $"{ProblemTexts.Quote(of)} with {ProblemTexts.Quote(with)} stands here twice";
+
+    public static string ImpossibleCorrelations =>
+        "these correlations contradict each other: no errors can go together so; fit again";
+
     public static string Twice(string material) => $"{ProblemTexts.Quote(material)} stands here twice";
 }

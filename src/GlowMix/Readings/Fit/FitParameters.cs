@@ -55,7 +55,7 @@ internal static class FitParameters
             var resin = readings.Piece.Resin;
             parameters.Add(
                 new(
-                    "resin.absorption_factor",
+                    CalibratedKeys.ResinAbsorption,
                     $"absorption of {resin.Name}",
                     1,
                     1 / MostFactor,
@@ -138,7 +138,7 @@ internal static class FitParameters
         string name = pigment.Name;
         parameters.Add(
             new(
-                $"{name}.absorption_factor",
+                CalibratedKeys.Absorption(name),
                 $"grain absorption of {name}",
                 1,
                 1 / MostFactor,
@@ -152,7 +152,7 @@ internal static class FitParameters
         var doubt = pigment.PhotoluminescenceYield.Doubt;
         parameters.Add(
             new(
-                $"{name}.photoluminescence_yield",
+                CalibratedKeys.Yield(name),
                 $"yield of {name}",
                 yield,
                 LeastYield,
@@ -168,7 +168,7 @@ internal static class FitParameters
         }
         parameters.Add(
             new(
-                $"{name}.trap_level",
+                CalibratedKeys.TrapLevel(name),
                 $"traps of {name}",
                 1,
                 1 / (MostFactor * MostFactor),
@@ -182,7 +182,7 @@ internal static class FitParameters
         );
         parameters.Add(
             new(
-                $"{name}.trap_tilt",
+                CalibratedKeys.TrapTilt(name),
                 $"lean of the trap ladder of {name}",
                 0,
                 -MostTilt,
@@ -194,7 +194,7 @@ internal static class FitParameters
         );
         parameters.Add(
             new(
-                $"{name}.trapping_factor",
+                CalibratedKeys.TrappingFactor(name),
                 $"trapping efficiency of {name}",
                 1,
                 1 / (MostFactor * MostFactor),

@@ -6,12 +6,6 @@ namespace GlowMix.Readings.Fit;
 /// <summary>A pigment's numbers as a fit tries them.</summary>
 internal sealed class FitPigment(Pigment pigment)
 {
-    /// <summary>Rungs to a decade of time.</summary>
-    private const double RungsPerDecade = 2;
-
-    /// <summary>Rungs from the middle of the ladder to an end.</summary>
-    private const double HalfLadder = (TrapLadder.RungCount - 1) / 2.0;
-
     public Pigment Pigment { get; } = pigment;
 
     public string Name => Pigment.Name;
@@ -46,11 +40,10 @@ internal sealed class FitPigment(Pigment pigment)
     /// <param name="middleMinutes">Time of darkness whose rung the tilt leaves alone, min.</param>
     public TrapLadder LadderOf(TrapLadder sheet, double middleMinutes)
     {
-        double middle = RungsPerDecade * Math.Log10(60 * middleMinutes);
         var rungs = new double[TrapLadder.RungCount];
         for (int k = 0; k < rungs.Length; k++)
         {
-            rungs[k] = sheet.TrapsPerMm3[k] * TrapLevel * Math.Pow(10, TrapTilt * (k - middle) / HalfLadder);
+            rungs[k] = sheet.TrapsPerMm3[k] * TrapLevel * TrapLadder.Leaning(k, TrapTilt, middleMinutes);
         }
         return new(rungs, Math.Min(1, sheet.TrappingEfficiencyAt20C * Trapping), sheet.Constants);
     }

@@ -4,7 +4,6 @@ using GlowMix.Materials;
 using GlowMix.Materials.Calibrations;
 using GlowMix.Predictions;
 using MathNet.Numerics.Distributions;
-using MathNet.Numerics.LinearAlgebra;
 
 namespace GlowMix.Readings.Fit;
 
@@ -27,12 +26,9 @@ internal sealed class FitReport
     private readonly ImmutableArray<HeldParameter> held;
     private readonly Predictor predictor;
     private readonly FitDraft draft;
-    private readonly Matrix<double> covariance;
-    private readonly double[] errors;
-    private readonly double[,] correlations;
+    private readonly FitSpread spread;
     private readonly double freedom;
     private readonly double read;
-    private readonly double widened;
 
     public FitReport(
         FitReadings readings,
@@ -49,20 +45,7 @@ internal sealed class FitReport
         draft = problem.DraftOf(values);
         read = problem.Count;
         freedom = read - free.Length;
-        widened = problem.WidenedBy(values, free.Length);
-        if (free.IsEmpty)
-        {
-            (errors, correlations) = ([], new double[0, 0]);
-            covariance = Matrix<double>.Build.Dense(1, 1);
-        }
-        else
-        {
-            // Columns of the free numbers alone, in their order.
-            (errors, correlations, covariance) = ParameterChoice.Told(
-                problem.Slopes(values, free),
-                [.. Enumerable.Range(0, free.Length)]
-            );
-        }
+        spread = new(problem, values, free);
     }
 
     /// <summary>Why the end of the fit is no calibration; null if it is one.</summary>
@@ -90,7 +73,7 @@ internal sealed class FitReport
                 problem.Parameters[free[i]].Key,
                 problem.Parameters[free[i]].Words,
                 values[free[i]],
-                ErrorOf(i),
+                spread.ErrorOf(i),
                 problem.Parameters[free[i]].Start
             ))
             .ToImmutableArray();
@@ -112,13 +95,17 @@ internal sealed class FitReport
                     }),
             ],
             Shares = Shares(),
-            Correlations = [.. told.Select(i => told.Select(j => correlations[i, j]).ToImmutableArray())],
+            Correlations =
+            [
+                .. told.Select(i => told.Select(j => spread.CorrelationOf(i, j)).ToImmutableArray()),
+            ],
+            CorrelationsTold = spread.CorrelationsOf(Drawn()),
             Misfits = [.. problem.Blocks.Select(MisfitOf)],
-            ErrorsWidenedBy = widened,
+            ErrorsWidenedBy = spread.Widened,
             Iterations = iterations,
             Warnings = [.. warnings, .. AtTheirEnds()],
             Led = LedTold(),
-            Resin = NumberOf("resin.absorption_factor") is { StandardError: not null } factor
+            Resin = NumberOf(CalibratedKeys.ResinAbsorption) is { StandardError: not null } factor
                 ? new()
                 {
                     Material = readings.Piece.Resin.Name,
@@ -135,12 +122,6 @@ internal sealed class FitReport
         };
     }
 
-    private double ErrorOf(int place)
-    {
-        var parameter = problem.Parameters[free[place]];
-        return widened * parameter.ErrorAt(values[free[place]], errors[place]);
-    }
-
     private CalibratedNumber? NumberOf(string key)
     {
         for (int i = 0; i < problem.Parameters.Length; i++)
@@ -148,7 +129,7 @@ internal sealed class FitReport
             if (problem.Parameters[i].Key == key)
             {
                 int place = free.IndexOf(i);
-                return new(values[i], place >= 0 ? ErrorOf(place) : null);
+                return new(values[i], place >= 0 ? spread.ErrorOf(place) : null);
             }
         }
         return null;
@@ -219,19 +200,20 @@ internal sealed class FitReport
         }
     }
 
+    private bool IsMatrixTold => free.Any(i => IsOfMatrix(problem.Parameters[i].Key));
+
+    private static bool IsOfMatrix(string key) => key.StartsWith("led.", StringComparison.Ordinal);
+
     private CalibratedLed? LedTold()
     {
-        bool isMatrixTold = free.Any(i =>
-            problem.Parameters[i].Key.StartsWith("led.", StringComparison.Ordinal)
-        );
         var shares = Shares();
-        if (!isMatrixTold && shares.IsEmpty)
+        if (!IsMatrixTold && shares.IsEmpty)
         {
             return null;
         }
         double[] entries = EntriesAt(values);
-        double[] entryErrors = isMatrixTold
-            ? [.. entries.Select((_, i) => ErrorOf(at => EntriesAt(at)[i]))]
+        double[] entryErrors = IsMatrixTold
+            ? [.. entries.Select((_, i) => spread.ErrorOf(at => EntriesAt(at)[i]))]
             : [];
         return new()
         {
@@ -239,7 +221,7 @@ internal sealed class FitReport
             MaterialSha256 = Sha256.Of(readings.Piece.Led),
             BareSpectrum = shares.IsEmpty ? null : BareLed.SpectrumOf(readings.Bare!),
             Shares = [.. shares.Select(s => new CalibratedNumber(s.Value, s.StandardError))],
-            ReturnEntries = isMatrixTold
+            ReturnEntries = IsMatrixTold
                 ?
                 [
                     .. entries.Select(
@@ -247,7 +229,7 @@ internal sealed class FitReport
                     ),
                 ]
                 : [],
-            Conversion = isMatrixTold ? new(ConversionAt(values), ErrorOf(ConversionAt)) : null,
+            Conversion = IsMatrixTold ? new(ConversionAt(values), spread.ErrorOf(ConversionAt)) : null,
         };
     }
 
@@ -263,21 +245,20 @@ internal sealed class FitReport
         return entries[1] + entries[2] + entries[4];
     }
 
-    // What follows from several fitted numbers: slopes, times their covariance, times slopes.
-    private double ErrorOf(Func<double[], double> numberOf)
+    // Numbers whose errors draws take up, by the keys under which draws know them.
+    private IEnumerable<(string Key, Func<double[], double> NumberOf)> Drawn()
     {
-        const double step = 1e-4;
-        double own = numberOf(values);
-        var slopes = Vector<double>.Build.Dense(
-            free.Length,
-            i =>
+        if (IsMatrixTold)
+        {
+            yield return (CalibratedKeys.Conversion, ConversionAt);
+        }
+        foreach (int index in free.Except(problem.Aside))
+        {
+            string key = problem.Parameters[index].Key;
+            if (!IsOfMatrix(key))
             {
-                var parameter = problem.Parameters[free[i]];
-                double[] moved = [.. values];
-                moved[free[i]] = parameter.Value(parameter.Scaled(values[free[i]]) + step);
-                return (numberOf(moved) - own) / step;
+                yield return (key, at => at[index]);
             }
-        );
-        return widened * Math.Sqrt(Math.Max(0, slopes * (covariance * slopes)));
+        }
     }
 }

@@ -18,6 +18,9 @@ public sealed record FitResult
     /// <summary>Correlations of <see cref="Numbers"/>, row by row.</summary>
     public required ImmutableArray<ImmutableArray<double>> Correlations { get; init; }
 
+    /// <summary>Correlations of what a calibration keeps: of the return matrix its conversion.</summary>
+    public ImmutableArray<CalibratedCorrelation> CorrelationsTold { get; init; } = [];
+
     /// <summary>One a reading.</summary>
     public required ImmutableArray<ReadingMisfit> Misfits { get; init; }
 
@@ -62,6 +65,7 @@ public sealed record FitResult
             Led = Led,
             Resin = Resin,
             Pigments = Pigments,
+            Correlations = CorrelationsTold,
             Held = [.. Held.Select(FitTexts.HeldBecause)],
             Misfit = [.. Misfits.Where(m => m.IsLackOfFit).Select(FitTexts.LackOfFit)],
         };

@@ -21,13 +21,13 @@ internal sealed class PigmentTold(
     /// <summary>A pigment as it is kept; null where nothing was told of it.</summary>
     public CalibratedPigment? Of(FitPigment told)
     {
-        var strength = Told("absorption_factor");
-        var yield = Told("photoluminescence_yield");
+        var strength = Told(CalibratedKeys.Absorption(told.Name));
+        var yield = Told(CalibratedKeys.Yield(told.Name));
         CalibratedNumber?[] traps =
         [
-            numberOf($"{told.Name}.trap_level"),
-            numberOf($"{told.Name}.trap_tilt"),
-            numberOf($"{told.Name}.trapping_factor"),
+            numberOf(CalibratedKeys.TrapLevel(told.Name)),
+            numberOf(CalibratedKeys.TrapTilt(told.Name)),
+            numberOf(CalibratedKeys.TrappingFactor(told.Name)),
         ];
         bool hasTraps = traps.Any(t => t?.StandardError is not null);
         if (strength is null && yield is null && !hasTraps)
@@ -61,14 +61,17 @@ internal sealed class PigmentTold(
                 [.. ladder.TrapsPerMm3.ToArray().Select(n => n * perG)],
                 ladder.TrappingEfficiencyAt20C,
                 minutes.Max()
-            ),
+            )
+            {
+                MiddleMinutes = middleMinutes,
+            },
             TrapLevel = traps[0],
             TrapTilt = traps[1],
             TrappingFactor = traps[2],
         };
 
         CalibratedNumber? Told(string key) =>
-            numberOf($"{told.Name}.{key}") is { StandardError: not null } number ? number : null;
+            numberOf(key) is { StandardError: not null } number ? number : null;
     }
 
     // Where no reading says how bright the glow is, the sheet still does: grains that absorb more need fewer traps for it.

@@ -17,6 +17,8 @@ public sealed class CalibrationFileTests
         Assert.Equal(SampleCalibration.Whole.Readings, calibration!.Readings);
         Assert.Equal(SampleCalibration.Whole.Led!.ReturnEntries, calibration.Led!.ReturnEntries);
         Assert.Equal(SampleCalibration.Whole.Pigments[0].Traps!.PerG, calibration.Pigments[0].Traps!.PerG);
+        Assert.Equal(11, calibration.Pigments[0].Traps!.MiddleMinutes);
+        Assert.Equal(SampleCalibration.Whole.Correlations, calibration.Correlations);
     }
 
     [Theory]
@@ -40,6 +42,28 @@ public sealed class CalibrationFileTests
         "yield:",
         "yeild:",
         "unknown key 'photoluminescence_yeild'; did you mean 'photoluminescence_yield'?"
+    )]
+    [InlineData("value: -0.800", "value: -1.8", "value is -1.8; allowed: -1 to 1")]
+    [InlineData(
+        "with: green-aluminate.trap_level",
+        "with: green-aluminate.trapping_factor",
+        "with is 'green-aluminate.trapping_factor', no number with a standard error above; there are led.conversion,"
+    )]
+    [InlineData(
+        "with: green-aluminate.trap_level",
+        "with: green-aluminate.photoluminescence_yield",
+        "'green-aluminate.photoluminescence_yield' goes with itself"
+    )]
+    [InlineData(
+        "held:\n",
+        "  - of: green-aluminate.trap_level\n    with: green-aluminate.photoluminescence_yield\n    value: 0.1\nheld:\n",
+        "'green-aluminate.trap_level' with 'green-aluminate.photoluminescence_yield' stands here twice"
+    )]
+    [InlineData(
+        "held:\n",
+        "  - of: green-aluminate.trap_level\n    with: green-aluminate.trap_tilt\n    value: 0.9\n"
+            + "  - of: green-aluminate.photoluminescence_yield\n    with: green-aluminate.trap_tilt\n    value: 0.9\nheld:\n",
+        "these correlations contradict each other"
     )]
     public void What_is_wrong_with_a_calibration_is_told_with_its_place(
         string written,

@@ -47,11 +47,19 @@ internal static class SampleCalibration
                         [1e15, 2e15, 3e15, 4e15, 5e15, 6e15, 7e15, 8e15, 9e15, 1e16, 2e16, 3e16, 4e16],
                         0.4,
                         120
-                    ),
+                    )
+                    {
+                        MiddleMinutes = 11,
+                    },
                     TrapLevel = new(1.1, 0.05),
                     TrapTilt = new(0.02, 0.01),
                     TrappingFactor = new(0.9, null),
                 },
+            ],
+            Correlations =
+            [
+                new("resin.absorption_factor", "green-aluminate.absorption_factor", 0.4),
+                new("green-aluminate.photoluminescence_yield", "green-aluminate.trap_level", -0.8),
             ],
             Held = ["absorption of epoxy: the readings hardly tell it"],
             Misfit = ["bare.txt (bare): off by 3 %, 4 times its noise"],

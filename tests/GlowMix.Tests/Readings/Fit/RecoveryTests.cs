@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using GlowMix.Afterglow;
+using GlowMix.Materials.Calibrations;
 using GlowMix.Pieces;
 using GlowMix.Predictions;
 using GlowMix.Readings.Fit;
@@ -130,6 +131,26 @@ public sealed class RecoveryTests
             TestRecipe.Predictor.LadderOf(pigment).Fit!.Ladder!.Constants
         );
         Assert.Equal(0, LadderFit.MeanLogExcess(sheet, ladder), 1e-6);
+
+        // What a calibration keeps of correlations are those of the fit.
+        int strength = result
+            .Numbers.Select(n => n.Key)
+            .ToList()
+            .IndexOf(CalibratedKeys.Absorption("green-aluminate"));
+        int yield = result
+            .Numbers.Select(n => n.Key)
+            .ToList()
+            .IndexOf(CalibratedKeys.Yield("green-aluminate"));
+        Assert.Equal(
+            result.Correlations[strength][yield],
+            result
+                .CorrelationsTold.Single(c =>
+                    c.Of == CalibratedKeys.Absorption("green-aluminate")
+                    && c.With == CalibratedKeys.Yield("green-aluminate")
+                )
+                .Value,
+            1e-3
+        );
 
         // In whatever unit.
         Assert.Equal(tilt.Value, FitOf(7)["green-aluminate.trap_tilt"]!.Value, 1e-6);
