@@ -68,9 +68,9 @@ public static class ReadingTexts
     public static string OtherScale(ColumnName column, string scale) =>
         $"{column} seems to count {scale}, and values over them are no values per nm; export the spectrum over wavelengths in nm, or say --wavelength-unit nm if it is one";
 
-    /// <summary>A logarithm alone.</summary>
-    public static string OnlyLogarithm(ColumnName column) =>
-        $"{column} is a logarithm, and there is no other column of light; export the values themselves, or name a column with --column";
+    /// <summary>A logarithm alone, or what the eye makes of light.</summary>
+    public static string NoPlainLight(ColumnName column, bool isLogarithm) =>
+        $"{column} is {(isLogarithm ? "a logarithm" : "weighted for the eye")}, and there is no other column of light; export the values themselves, or name a column with --column";
 
     /// <summary>Numbers that do not go together.</summary>
     public static string MixedUnits(ColumnName column) =>
@@ -96,6 +96,18 @@ public static class ReadingTexts
     public static string SecondTable(int firstLine, int lastLine) =>
         Invariant(
             $"the wavelengths begin again here: a second spectrum; take one of them, such as --lines {firstLine}-{lastLine}"
+        );
+
+    /// <summary>A second run of times.</summary>
+    public static string SecondRun(int firstLine, int lastLine) =>
+        Invariant(
+            $"the times begin again here: a second run; take one of them, such as --lines {firstLine}-{lastLine}"
+        );
+
+    /// <summary>Rows of another width, as many as a table has.</summary>
+    public static string OtherTable(int line, int firstLine, int lastLine) =>
+        Invariant(
+            $"from line {line} on there are rows with another number of columns than on lines {firstLine} to {lastLine}; take one of the tables, such as --lines {firstLine}-{lastLine}"
         );
 
     /// <summary>The light is upside down.</summary>

@@ -88,15 +88,16 @@ internal sealed partial class CellTable
     }
 
     /// <summary>How many rows of two numbers or more stand above or below the table.</summary>
-    /// <param name="firstLine">Line of the first, from 1; 0 without any.</param>
-    public int OtherNumberRows(out int firstLine)
+    /// <param name="first">The table's first row.</param>
+    /// <param name="last">Its last.</param>
+    /// <param name="firstLine">Line of the first other row, from 1; 0 without any.</param>
+    public int OtherNumberRows(int first, int last, out int firstLine)
     {
         firstLine = 0;
         int count = 0;
-        for (int row = 0; row < rows.Count && !IsTransposed; row++)
+        for (int row = 0; row < rows.Count && !IsTransposed && !IsUnfolded; row++)
         {
-            bool isInside = row >= NumberRows[0] && row <= NumberRows[^1];
-            if (!isInside && IsOfNumbers(row))
+            if ((row < first || row > last) && IsOfNumbers(row))
             {
                 firstLine = count == 0 ? LineOf(row) : firstLine;
                 count++;

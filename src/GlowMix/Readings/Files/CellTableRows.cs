@@ -82,6 +82,11 @@ internal sealed partial class CellTable
     private bool IsOfNames(int row)
     {
         var (_, first, count) = rows[row];
+        // Names begin with that of the scale; a number with a flag behind it is a row.
+        if (sorts[first] != CellSort.Text)
+        {
+            return false;
+        }
         int known = 0;
         bool isScale = false;
         bool isCount = true;

@@ -6,7 +6,7 @@ namespace GlowMix.Readings.Files;
 internal static class CellUnits
 {
     private static readonly FrozenDictionary<string, double> Minutes = Times(
-        (1.0 / 60_000, "ms|msec"),
+        (1.0 / 60_000, "ms|msec|millis|milliseconds|millisekunden"),
         (
             1.0 / 60,
             "s|s.|sec|sec.|secs|second|seconds|sek|sek.|sekunde|sekunden|seconde|secondes|seg|segundo|segundos|secondi"
@@ -16,6 +16,7 @@ internal static class CellUnits
             1,
             "min|min.|mins|minute|minutes|minuten|minuto|minutos|minuti|minuut|minut|мин|мин.|минут|分|分钟|분"
         ),
+        (1440, "d|day|days|tag|tage|jour|jours|сут|天|日"),
         (
             60,
             "h|hr|hrs|hour|hours|std|std.|stunde|stunden|heure|heures|hora|horas|ora|ore|uur|ч|час|часов|小时|時間|시간"

@@ -35,13 +35,16 @@ internal static class CodePages
         (852, "DOS 852"),
         (10000, "Mac Roman"),
         (10007, "Mac Cyrillic"),
-        (65001, "UTF-8 with faults"),
     ];
 
     /// <summary>The text and the name of its code page.</summary>
     public static (string Text, string Name) Decode(ReadOnlySpan<byte> bytes)
     {
         byte[] header = OtherLines(bytes);
+        if (IsMostlyUtf8(header))
+        {
+            return (Encoding.UTF8.GetString(bytes), "UTF-8 with faults");
+        }
         (int Number, string Name) best = Known[0];
         int most = 0;
         foreach (var page in Known)
@@ -56,8 +59,15 @@ internal static class CodePages
         return (EncodingOf(best.Number).GetString(bytes), isLatin1 ? "Latin-1" : best.Name);
     }
 
-    private static Encoding EncodingOf(int number) =>
-        number == 65001 ? Encoding.UTF8 : CodePagesEncodingProvider.Instance.GetEncoding(number)!;
+    private static Encoding EncodingOf(int number) => CodePagesEncodingProvider.Instance.GetEncoding(number)!;
+
+    // Letters of a code page make hardly ever whole letters of UTF-8.
+    private static bool IsMostlyUtf8(byte[] header)
+    {
+        string text = Encoding.UTF8.GetString(header);
+        int faults = text.Count(c => c == '\uFFFD');
+        return text.Count(c => c > '\x7F') - faults > Math.Max(1, 2 * faults);
+    }
 
     // The lines that are not ASCII: only they can tell pages apart.
     private static byte[] OtherLines(ReadOnlySpan<byte> bytes)

@@ -54,8 +54,9 @@ internal sealed class ColumnFinder
         TableColumn? value = lightIsAsked ? askedLight : light.Find();
         if (value is null)
         {
-            problem ??= Array.Find(columns, c => c.Role == ColumnRole.Logarithm) is { } logarithm
-                ? ReadingTexts.OnlyLogarithm(logarithm.Told)
+            problem ??= Array.Find(columns, c => c.Role is ColumnRole.Logarithm or ColumnRole.Weighted)
+                is { } other
+                ? ReadingTexts.NoPlainLight(other.Told, other.Role == ColumnRole.Logarithm)
                 : ReadingTexts.NoLight;
             return null;
         }
@@ -136,13 +137,12 @@ internal sealed class ColumnFinder
     private TableColumn? TheLikeliest(TableColumn[] fitting)
     {
         // The same wavelengths in nm and µm are no question.
-        TableColumn first = fitting[0];
+        TableColumn one = fitting[0];
         if (
             fitting.All(c =>
-                c == first
-                || Math.Abs((ToNm(c) * c.Sequence.Most / (ToNm(first) * first.Sequence.Most)) - 1) < 1e-3
-                    && Math.Abs((ToNm(c) * c.Sequence.Least / (ToNm(first) * first.Sequence.Least)) - 1)
-                        < 1e-3
+                c == one
+                || Math.Abs((ToNm(c) * c.Sequence.Most / (ToNm(one) * one.Sequence.Most)) - 1) < 1e-3
+                    && Math.Abs((ToNm(c) * c.Sequence.Least / (ToNm(one) * one.Sequence.Least)) - 1) < 1e-3
             )
         )
         {
@@ -150,9 +150,11 @@ internal sealed class ColumnFinder
         }
         // Wavelengths keep an even step, or nearly; counts do not.
         TableColumn[] byStep = [.. fitting.OrderBy(c => c.Sequence.Unevenness)];
+        double first = byStep[0].Sequence.Unevenness;
+        double second = byStep[1].Sequence.Unevenness;
         if (
-            byStep[1].Sequence.Unevenness > 0.25
-            && byStep[0].Sequence.Unevenness < byStep[1].Sequence.Unevenness / 3
+            (second > 0.25 && first < second / 3)
+            || (second > 0.02 && first < 1e-6 && !byStep[0].IsRunningIndex)
         )
         {
             return byStep[0];
@@ -195,13 +197,16 @@ internal sealed class ColumnFinder
         return null;
     }
 
-    private TableColumn? FindTimes(TableColumn? taken) =>
-        Array.Find(
-            columns,
-            c => c != taken && (c.IsClock || c.IsDuration) && c.IsFilled && !c.Sequence.IsConstant
-        )
-        ?? Array.Find(columns, c => c != taken && c.Role == ColumnRole.Time && KindFinder.CouldBeTimes(c))
-        ?? Array.Find(columns, c => c != taken && KindFinder.CouldBeTimes(c));
+    private TableColumn? FindTimes(TableColumn? taken)
+    {
+        TableColumn[] free = [.. columns.Where(c => c != taken)];
+        return Array.Find(free, c => (c.IsClock || c.IsDuration) && c.IsFilled && !c.Sequence.IsConstant)
+            ?? Array.Find(free, c => c.Role == ColumnRole.Time && c.IsFilled && !c.Sequence.IsConstant)
+            // Without names: times are rounder than readings, and rise.
+            ?? free.Where(c => KindFinder.CouldBeTimes(c) && !c.IsRunningIndex)
+                .MaxBy(c => (c.Numbers.Count(n => n == Math.Floor(n)), !c.Sequence.IsDescending))
+            ?? Array.Find(free, KindFinder.CouldBeTimes);
+    }
 
     private static double ToNm(TableColumn column) =>
         WavelengthHints.NmIn(column.UnitBySize ?? LengthUnit.Nanometre);

@@ -42,6 +42,9 @@ internal enum ColumnRole
     /// <summary>A logarithm: of light, or absorbance.</summary>
     Logarithm,
 
-    /// <summary>Something else: spread, weights of the eye, temperature, flags.</summary>
+    /// <summary>What the eye makes of light, or its weights.</summary>
+    Weighted,
+
+    /// <summary>Something else: spread, temperature, flags.</summary>
     Aside,
 }

@@ -72,6 +72,13 @@ internal sealed class DecayBuilder
             before = minutes;
             points.Add((minutes, factor * row.Light, row.Row));
         }
+        if (SecondRun(points) is { } second)
+        {
+            return Refused(
+                table.PlaceOf(points[second].Row, 0),
+                ReadingTexts.SecondRun(table.LineOf(points[0].Row), table.LineOf(points[second - 1].Row))
+            );
+        }
         bool isDescending = points[^1].Minutes < points[0].Minutes;
         points = [.. points.OrderBy(p => p.Minutes)];
         double step = factor * (options.DisplayStep ?? StepOfDigits());
@@ -119,7 +126,9 @@ internal sealed class DecayBuilder
         var found = HeaderUnits.DecayOf(choice.Light.Name) ?? HeaderUnits.DecayOf(choice.Light.Unit);
         for (int i = table.HeaderLines.Count - 1; i >= 0 && found is null; i--)
         {
-            found = HeaderUnits.DecayOf(table.HeaderLines[i]);
+            // 'charged at 1000 lx' is no unit of the readings.
+            string line = table.HeaderLines[i];
+            found = LightUnits.HoldsNumber(line) ? null : HeaderUnits.DecayOf(line);
         }
         if (options.DecayUnit is { } asked)
         {
@@ -169,7 +178,11 @@ internal sealed class DecayBuilder
                 return points[i].Minutes;
             }
         }
-        if (choice.Along.IsClock && points[0].Minutes >= MinutesPerHour)
+        double span = points[^1].Minutes - points[0].Minutes;
+        if (
+            (choice.Along.IsClock && points[0].Minutes >= MinutesPerHour)
+            || (!choice.Along.IsDuration && points[0].Minutes > Math.Max(MinutesPerDay, 10 * span))
+        )
         {
             warnings.Add(
                 new(
@@ -181,6 +194,24 @@ internal sealed class DecayBuilder
             return points[0].Minutes;
         }
         return 0;
+    }
+
+    // Times that begin again once or twice, over those that were there, with other values.
+    private static int? SecondRun(List<(double Minutes, double Value, int Row)> points)
+    {
+        const int FewestRows = 3;
+        int[] resets =
+        [
+            .. Enumerable.Range(1, points.Count - 1).Where(i => points[i].Minutes < points[i - 1].Minutes),
+        ];
+        return
+            resets is [var at, ..]
+            && at >= FewestRows
+            && points.Count - at >= FewestRows
+            && resets.Length * FewestRows < points.Count
+            && points[at].Minutes <= points[at / 2].Minutes
+            ? at
+            : null;
     }
 
     private string Written(double minutes)

@@ -26,36 +26,36 @@ internal sealed class DecayTimes(
         {
             return ClockScale(rows);
         }
-        TimeUnit? unit = options.TimeUnit ?? HeaderUnits.TimeOf(choice.Along.Name);
-        if (unit is null)
+        if (Told() is { } told)
         {
-            foreach (string line in table.HeaderLines)
-            {
-                if (line.Contains("time", StringComparison.OrdinalIgnoreCase))
-                {
-                    unit ??= HeaderUnits.TimeOf(line);
-                }
-            }
+            return told;
         }
-        if (unit is null)
-        {
-            // A glow is read for hours: what would be more than a day in minutes is seconds.
-            unit = rows.Max(r => r.Along) > MinutesPerDay ? TimeUnit.Second : TimeUnit.Minute;
-            warnings.Add(
-                new(
-                    "time_unit_guessed",
-                    null,
-                    $"times are taken as {(unit == TimeUnit.Second ? "seconds" : "minutes")}; no unit is told, say --time-unit s, min or h"
-                )
-            );
-        }
-        return unit switch
+        // A glow is read for hours: what would be more than a day in minutes is seconds.
+        bool areSeconds = rows.Max(r => r.Along) > MinutesPerDay;
+        warnings.Add(
+            new(
+                "time_unit_guessed",
+                null,
+                $"times are taken as {(areSeconds ? "seconds" : "minutes")}; no unit is told, say --time-unit s, min or h"
+            )
+        );
+        return areSeconds ? (1 / SecondsPerMinute, "s") : (1, "min");
+    }
+
+    private (double ToMinutes, string Word)? Told() =>
+        options.TimeUnit switch
         {
             TimeUnit.Second => (1 / SecondsPerMinute, "s"),
+            TimeUnit.Minute => (1, "min"),
             TimeUnit.Hour => (MinutesPerHour, "h"),
-            _ => (1, "min"),
+            _ => HeaderUnits.TimeOf(choice.Along.Name)
+                ?? table
+                    .HeaderLines.Where(l =>
+                        l.Contains("time", StringComparison.OrdinalIgnoreCase) && !LightUnits.HoldsNumber(l)
+                    )
+                    .Select(HeaderUnits.TimeOf)
+                    .FirstOrDefault(u => u is not null),
         };
-    }
 
     // Three parts are hours, minutes, seconds. Two may be hours and minutes, or minutes and seconds.
     private (double ToMinutes, string Word) ClockScale(List<ReadRow> rows)

@@ -59,7 +59,9 @@ internal static class FileSort
             : start.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase)
             || start.StartsWith("<html", StringComparison.OrdinalIgnoreCase)
                 ? "a web page"
-            : start is ['{' or '[', ..] ? "JSON that breaks off or has a fault"
+            : start is ['{' or '[', .. var rest]
+            && rest.TrimStart() is ['"' or '{' or '[' or '-' or (>= '0' and <= '9'), ..]
+                ? "JSON that breaks off or has a fault"
             : null;
     }
 
@@ -70,12 +72,14 @@ internal static class FileSort
         foreach (char c in text)
         {
             // Form feed and the end-of-file mark of old systems stand in honest tables.
-            if (c is < ' ' and not ('\t' or '\n' or '\r' or '\f' or '\v' or '\x1A') or '\x7F' or '\uFFFD')
+            if (c is < ' ' and not ('\t' or '\n' or '\r' or '\f' or '\v' or '\x1A') or '\x7F')
             {
                 controls++;
             }
         }
-        return controls * 500L <= text.Length;
+        // A letter or two that no encoding has are a slip of whoever typed a remark.
+        int faults = text.AsSpan().Count('\uFFFD');
+        return (controls + Math.Max(0, faults - 2)) * 500L <= text.Length;
     }
 
     /// <summary>The first bytes, for a message: '50 4B 03 04'.</summary>

@@ -1,13 +1,11 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace GlowMix.Readings.Files;
 
 /// <summary>Units in the words of a header, however they are typed.</summary>
-internal static class HeaderUnits
+internal static partial class HeaderUnits
 {
-    // Joules of a mole of photons at 1 nm: N_A h c in SI 2019 is 0.1196266 J m.
-    private const double WattsNmPerMicromolePerS = 119.6266;
-
     /// <summary>The unit of wavelengths that a name tells; null without one, or where the name counts something per nm.</summary>
     public static LengthUnit? LengthOf(string name)
     {
@@ -19,134 +17,94 @@ internal static class HeaderUnits
                 ? LengthUnit.Micrometre
             : HeaderWords.StandsAlone(text, "å") || text.Contains("angstr", StringComparison.Ordinal)
                 ? LengthUnit.Angstrom
+            : text.EndsWith("(a)", StringComparison.Ordinal) || text.EndsWith("[a]", StringComparison.Ordinal)
+                ? LengthUnit.Angstrom
             : text.EndsWith("[m]", StringComparison.Ordinal) || text.EndsWith("(m)", StringComparison.Ordinal)
                 ? LengthUnit.Metre
             : null;
     }
 
-    /// <summary>The unit of light that a text tells: what it counts, the factor to W/(m² nm) or to nothing, whether it counts photons.</summary>
-    public static LightUnit? LightOf(string name)
-    {
-        string text = Compact(name);
-        if (
-            text.Contains("umol", StringComparison.Ordinal)
-            || text.Contains("photons", StringComparison.Ordinal)
-        )
-        {
-            return new("photons", Readings.SpectralUnit.Relative, WattsNmPerMicromolePerS, IsPhotons: true);
-        }
-        // Radiance and the flux of a whole lamp are no irradiance; their colour is the same.
-        bool isIrradiance = !text.Contains("sr", StringComparison.Ordinal);
-        double perNm =
-            text.Contains("/um", StringComparison.Ordinal) || text.Contains("um-1", StringComparison.Ordinal)
-                ? 1e-3
-                : 1;
-        foreach (var (unit, factor) in Powers)
-        {
-            if (text.Contains(unit, StringComparison.Ordinal))
-            {
-                return isIrradiance
-                    ? new(NameOf(unit, perNm == 1), Readings.SpectralUnit.WPerM2Nm, factor * perNm)
-                    : new("radiance", Readings.SpectralUnit.Relative, 1);
-            }
-        }
-        string lower = Plain(name);
-        return lower.Contains("count", StringComparison.Ordinal)
-            || HeaderWords.StandsAlone(lower, "cts")
-            || HeaderWords.StandsAlone(lower, "cps")
-            || lower.Contains("zählrate", StringComparison.Ordinal)
-            || HeaderWords.StandsAlone(lower, "adc")
-            || HeaderWords.StandsAlone(lower, "adu")
-            || HeaderWords.StandsAlone(lower, "dn")
-            || HeaderWords.StandsAlone(lower, "digits")
-                ? new("counts", Readings.SpectralUnit.Counts, 1)
-            : lower.Contains("rel", StringComparison.Ordinal)
-            || lower.Contains("norm", StringComparison.Ordinal)
-            || lower.Contains("a.u.", StringComparison.Ordinal)
-            || lower.Contains("arb", StringComparison.Ordinal)
-            || lower.Contains('%')
-                ? new("relative", Readings.SpectralUnit.Relative, 1)
-            : text.Contains("w/nm", StringComparison.Ordinal)
-            || text.Contains("wnm-1", StringComparison.Ordinal)
-                ? new("W/nm", Readings.SpectralUnit.Relative, 1)
-            : null;
-    }
-
     /// <summary>Two units of one sort are the same, however they are typed.</summary>
     public static bool AreSame(string one, string other) =>
-        LengthOf(one) == LengthOf(other) && LightOf(one) == LightOf(other) && DecayOf(one) == DecayOf(other);
+        LengthOf(one) == LengthOf(other)
+        && LightUnits.Of(one) == LightUnits.Of(other)
+        && DecayOf(one) == DecayOf(other);
 
-    /// <summary>The unit of times that a name tells.</summary>
-    public static TimeUnit? TimeOf(string name)
+    /// <summary>The unit of times that a name tells: minutes, and its word.</summary>
+    public static (double Minutes, string Word)? TimeOf(string name)
     {
-        string text = Plain(name);
-        return Alone(text, "min", "mins") || Starts(text, "minut") ? TimeUnit.Minute
-            : Alone(text, "s", "sec", "secs", "sek", "seg")
-            || Starts(text, "second", "sekund", "segund", "секунд")
-                ? TimeUnit.Second
-            : Alone(text, "h", "hr", "hrs", "std") || Starts(text, "hour", "stunde", "heure", "hora")
-                ? TimeUnit.Hour
-            : null;
+        // The unit stands behind the quantity: 't (s)'.
+        foreach (string word in NoLetters().Split(Plain(name)).Reverse())
+        {
+            if (CellUnits.MinutesIn(word) is { } minutes)
+            {
+                return (minutes, word);
+            }
+        }
+        return null;
     }
 
     /// <summary>The unit of the light of a decay, and the factor to mcd/m² or lx.</summary>
     public static (DecayUnit Unit, double Factor)? DecayOf(string name)
     {
         string text = Compact(name);
-        return text.Contains("mcd", StringComparison.Ordinal) ? (DecayUnit.McdPerM2, 1)
-            : text.Contains("ucd/m2", StringComparison.Ordinal) ? (DecayUnit.McdPerM2, 1e-3)
-            : text.Contains("cd/m2", StringComparison.Ordinal)
-            || text.Contains("cdm-2", StringComparison.Ordinal)
-            || Alone(Plain(name), "nit", "nits")
-                ? (DecayUnit.McdPerM2, 1e3)
-            : Alone(Plain(name), "mlx", "mlux") ? (DecayUnit.Lux, 1e-3)
-            : Alone(Plain(name), "klx", "klux") ? (DecayUnit.Lux, 1e3)
-            : Alone(Plain(name), "lx", "lux") || Starts(text, "illuminan", "beleuchtung", "éclairement")
-                ? (DecayUnit.Lux, 1)
-            : text.Contains("rel", StringComparison.Ordinal)
-            || text.Contains("norm", StringComparison.Ordinal)
-            || text.Contains("a.u.", StringComparison.Ordinal)
-            || text.Contains('%')
-                ? (DecayUnit.Relative, 1)
-            : null;
+        foreach (var (word, unit, factor) in DecayWords)
+        {
+            if (
+                word.Length > 4
+                    ? text.Contains(word, StringComparison.Ordinal)
+                    : HeaderWords.StandsAlone(Plain(name), word)
+            )
+            {
+                return (unit, factor);
+            }
+        }
+        return null;
     }
 
-    // Per m² and nm; the longer words stand first, for they hold the shorter ones.
-    private static readonly (string Unit, double WPerM2)[] Powers =
+    // The first that is found; those of up to four letters stand by themselves.
+    private static readonly (string Word, DecayUnit Unit, double Factor)[] DecayWords =
     [
-        ("uw/cm2", 1e-2),
-        ("uwcm-2", 1e-2),
-        ("uw/(cm2", 1e-2),
-        ("mw/cm2", 10),
-        ("mwcm-2", 10),
-        ("mw/(cm2", 10),
-        ("w/cm2", 1e4),
-        ("wcm-2", 1e4),
-        ("uw/m2", 1e-6),
-        ("uwm-2", 1e-6),
-        ("uw/(m2", 1e-6),
-        ("mw/m2", 1e-3),
-        ("mwm-2", 1e-3),
-        ("mw/(m2", 1e-3),
-        ("w/m2", 1),
-        ("wm-2", 1),
-        ("w/(m2", 1),
+        ("ucd/m2", DecayUnit.McdPerM2, 1e-3),
+        ("mcd/m", DecayUnit.McdPerM2, 1),
+        ("mcdm-2", DecayUnit.McdPerM2, 1),
+        ("mcdm2", DecayUnit.McdPerM2, 1),
+        ("mcd", DecayUnit.McdPerM2, 1),
+        ("millicandela", DecayUnit.McdPerM2, 1),
+        ("мккд/м", DecayUnit.McdPerM2, 1e-3),
+        ("мкд/м", DecayUnit.McdPerM2, 1),
+        ("毫坎德拉", DecayUnit.McdPerM2, 1),
+        ("ミリカンデラ", DecayUnit.McdPerM2, 1),
+        ("cd/m2", DecayUnit.McdPerM2, 1e3),
+        ("cdm-2", DecayUnit.McdPerM2, 1e3),
+        ("candela", DecayUnit.McdPerM2, 1e3),
+        ("nit", DecayUnit.McdPerM2, 1e3),
+        ("nits", DecayUnit.McdPerM2, 1e3),
+        ("mlx", DecayUnit.Lux, 1e-3),
+        ("mlux", DecayUnit.Lux, 1e-3),
+        ("millilux", DecayUnit.Lux, 1e-3),
+        ("klx", DecayUnit.Lux, 1e3),
+        ("klux", DecayUnit.Lux, 1e3),
+        ("kilolux", DecayUnit.Lux, 1e3),
+        ("lx", DecayUnit.Lux, 1),
+        ("lux", DecayUnit.Lux, 1),
+        ("лк", DecayUnit.Lux, 1),
+        ("勒克斯", DecayUnit.Lux, 1),
+        ("ルクス", DecayUnit.Lux, 1),
+        ("illuminan", DecayUnit.Lux, 1),
+        ("beleuchtung", DecayUnit.Lux, 1),
+        ("éclairement", DecayUnit.Lux, 1),
+        ("relat", DecayUnit.Relative, 1),
+        ("rel.", DecayUnit.Relative, 1),
+        ("rel", DecayUnit.Relative, 1),
+        ("normal", DecayUnit.Relative, 1),
+        ("norm", DecayUnit.Relative, 1),
+        ("a.u.", DecayUnit.Relative, 1),
+        ("%", DecayUnit.Relative, 1),
     ];
 
-    // 'uwcm-2' as people write it.
-    private static string NameOf(string unit, bool isPerNm)
-    {
-        string watts = unit[..unit.IndexOf('w', StringComparison.Ordinal)] switch
-        {
-            "u" => "µW",
-            "m" => "mW",
-            _ => "W",
-        };
-        return $"{watts}/{(unit.Contains("cm", StringComparison.Ordinal) ? "cm²" : "m²")}/{(isPerNm ? "nm" : "µm")}";
-    }
-
     /// <summary>Lower case, with µ as u, raised digits on the line, and a minus as a hyphen.</summary>
-    private static string Plain(string name)
+    public static string Plain(string name)
     {
         var text = new StringBuilder(name.Length);
         foreach (char c in name.ToLowerInvariant())
@@ -176,6 +134,9 @@ internal static class HeaderUnits
             .Replace("*", "", StringComparison.Ordinal)
             .Replace("⋅", "", StringComparison.Ordinal)
             .Replace("_", "", StringComparison.Ordinal);
+
+    [GeneratedRegex(@"[^\p{L}]+")]
+    private static partial Regex NoLetters();
 
     // 'nm' of '[nm]' or 'lambda_nm', but not of '/nm' or 'nm-1'.
     private static bool IsLength(string text, string unit)
@@ -211,29 +172,5 @@ internal static class HeaderUnits
     {
         string folded = HeaderFold.Of(text);
         return HeaderWords.Has(folded, HeaderVocabulary.Wavelength) || folded is "λ/" or "lambda/" or "l/";
-    }
-
-    private static bool Alone(string text, params ReadOnlySpan<string> words)
-    {
-        foreach (string word in words)
-        {
-            if (HeaderWords.StandsAlone(text, word))
-            {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static bool Starts(string text, params ReadOnlySpan<string> words)
-    {
-        foreach (string word in words)
-        {
-            if (text.Contains(word, StringComparison.Ordinal))
-            {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -53,8 +53,8 @@ internal static class HeaderVocabulary
 
     /// <summary>A dark reading.</summary>
     public static readonly string[] Dark = Words(
-        "dark|background|bkg|bg|baseline|black|lamp off|led off|light off|ambient|shutter closed|dunkel|untergrund|hintergrund",
-        "umgebungslicht|noir|obscur|fond|oscur|scuro|buio|fondo|escur|fundo|intuneric|donker|achtergrond|mork|morker|bakgrun",
+        "dark|background|bkg|bg|baseline|black|off|ambient|shutter closed|dunkel|untergrund|hintergrund|aus|ohne licht|ohne lampe",
+        "umgebungslicht|noir|obscur|eteint|apagad|spent|fond|oscur|scuro|buio|fondo|escur|fundo|intuneric|donker|achtergrond|mork|morker|bakgrun",
         "baggrund|myrk|pime|tausta|tume|tams|tums|ciemn|tlo|tla|tmav|temn|tma|pozad|sotet|hatter|tamn|mrak|karanlik|arka plan|toi|nen",
         "темн|тьма|тъмн|тамн|фон|цемн|σκοτ|υποβαθρ|חושך|רקע|ظلام|مظلم|خلفية|มืด|暗|背景|本底|ダーク|バックグラウンド|암|다크|배경"
     );
@@ -86,13 +86,18 @@ internal static class HeaderVocabulary
         "optical density|optische dichte|od|поглощ|логарифм|吸光度|吸収|흡광도|对数|対数"
     );
 
-    /// <summary>Something else: spread, weights of the eye, temperature, flags.</summary>
+    /// <summary>What the eye makes of light, or its weights.</summary>
+    public static readonly string[] Weighted = Words(
+        "x_bar|y_bar|z_bar|xbar|ybar|zbar|x-bar|y-bar|z-bar|x bar|y bar|z bar|x̄|ȳ|z̄|cmf|observer|v(lambda)|v'(lambda)|v(λ)|v'(λ)|v′(λ)",
+        "v_lambda|v_λ|vλ|vlambda|v lambda|photopic|scotopic|mesopic|melanop|weighted|gewichtet|pondere|lm/nm|lumen|lx/nm|lux/nm"
+    );
+
+    /// <summary>Something else: spread, temperature, flags.</summary>
     public static readonly string[] Aside = Words(
         "std|stdev|stddev|stabw|sd|s.d.|sem|rsd|cv|variance|varianz|sigma|σ|error|err|fehler|erreur|uncert|unsicher|incert|dev",
         "deviation|desv|abweichung|ecart|scart|standaardaf|afwijking|odchyl|szoras|avvik|hajonta|отклон|ско|погрешн|偏差|误差|誤差|편차",
         "rms|snr|flag|status|state|valid|saturat|satur|temperatur|temp.|°c|quality|±|date|datum|+/-|fecha|remark|comment|bemerkung",
-        "note|notiz|x_bar|y_bar|z_bar|xbar|ybar|zbar|x-bar|y-bar|z-bar|x bar|y bar|z bar|x̄|ȳ|z̄|cmf|observer|v(lambda)|v'(lambda)",
-        "v(λ)|v'(λ)|v′(λ)|v_lambda|v_λ|vλ|vlambda|v lambda|photopic|scotopic|mesopic|melanop|weighted|gewichtet|pondere|lm/nm|lumen"
+        "note|notiz|fwhm|bandwidth|bandbreite|halbwert|cumulat|kumul|integral"
     );
 
     /// <summary>A running number.</summary>
@@ -133,6 +138,7 @@ internal static class HeaderVocabulary
             Reference,
             Share,
             Logarithm,
+            Weighted,
             Aside,
             Index,
             Light,

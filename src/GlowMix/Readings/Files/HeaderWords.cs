@@ -13,9 +13,9 @@ internal static class HeaderWords
     {
         string text = HeaderFold.Of(name);
         return text.Length == 0 ? ColumnRole.Unknown
-            // The quantity S, where 's' is the second.
-            : name.Trim() is "S" ? ColumnRole.Light
+            : OfCapital(name.Trim()) is { } role ? role
             : Has(text, HeaderVocabulary.Wavelength) ? ColumnRole.Wavelength
+            : Has(text, HeaderVocabulary.Weighted) ? ColumnRole.Weighted
             : Has(text, HeaderVocabulary.Aside) ? ColumnRole.Aside
             : Has(text, HeaderVocabulary.Lambda) ? RoleOfLambda(text)
             : Has(text, HeaderVocabulary.Net) && !Has(text, HeaderVocabulary.NotNet) || IsDifference(text)
@@ -25,14 +25,26 @@ internal static class HeaderWords
             : Has(text, HeaderVocabulary.Logarithm) ? ColumnRole.Logarithm
             : Has(text, HeaderVocabulary.OtherScale) ? ColumnRole.OtherScale
             : Has(text, HeaderVocabulary.Share) ? ColumnRole.Share
-            : name.Trim() is "MW" || Has(text, HeaderVocabulary.Mean) ? ColumnRole.Mean
+            : Has(text, HeaderVocabulary.Mean) ? ColumnRole.Mean
             : Has(text, HeaderVocabulary.Reference) ? ColumnRole.Reference
-            : HeaderUnits.LengthOf(text) is not null ? ColumnRole.Wavelength
-            : Has(text, HeaderVocabulary.Light) || HeaderUnits.LightOf(text) is not null ? ColumnRole.Light
+            : LightUnits.Of(name) is { Unit: SpectralUnit.WPerM2Nm } ? ColumnRole.Light
+            : HeaderUnits.LengthOf(name) is not null ? ColumnRole.Wavelength
+            : Has(text, HeaderVocabulary.Light) || LightUnits.Of(name) is not null ? ColumnRole.Light
             : Has(text, HeaderVocabulary.Time) ? ColumnRole.Time
             : Has(text, HeaderVocabulary.Index) ? ColumnRole.Index
             : ColumnRole.Unknown;
     }
+
+    // Capitals are no units: S is the sample and not the second.
+    private static ColumnRole? OfCapital(string name) =>
+        name switch
+        {
+            "S" => ColumnRole.Light,
+            "D" => ColumnRole.Dark,
+            "T" => ColumnRole.Unknown,
+            "MW" => ColumnRole.Mean,
+            _ => null,
+        };
 
     /// <summary>A word with no letter or digit at either side.</summary>
     public static bool StandsAlone(string text, string word)

@@ -32,7 +32,20 @@ internal static class KindFinder
         {
             return ReadingKind.Spectrum;
         }
-        if (Array.Exists(columns, c => AreTimes(c) && c.Sequence.IsOrdered && c.IsFilled))
+        // A time beside each wavelength makes no decay.
+        if (Array.Exists(columns, RunsLikeWavelengths))
+        {
+            return ReadingKind.Spectrum;
+        }
+        if (
+            Array.Exists(
+                columns,
+                c =>
+                    AreTimes(c)
+                    && c.IsFilled
+                    && (c.Sequence.IsOrdered || c.Role == ColumnRole.Time && !c.Sequence.IsConstant)
+            )
+        )
         {
             return ReadingKind.Decay;
         }
@@ -60,6 +73,17 @@ internal static class KindFinder
     /// <summary>They rise or fall and are not below 0.</summary>
     public static bool CouldBeTimes(TableColumn c) =>
         c.IsFilled && c.Sequence is { IsOrdered: true, Least: >= 0 } && c.Role is not ColumnRole.Index;
+
+    // Even steps over visible wavelengths; a glow falls ever slower.
+    private static bool RunsLikeWavelengths(TableColumn column)
+    {
+        const int ManyRows = 8;
+        const double Even = 0.15;
+        return column.Role == ColumnRole.Unknown
+            && column.Numbers.Length >= ManyRows
+            && column.Sequence is { IsOrdered: true, Unevenness: < Even, Least: > 100 }
+            && column.UnitBySize == LengthUnit.Nanometre;
+    }
 
     private static bool AreTimes(TableColumn column) =>
         column.IsClock || column.IsDuration || column.Role == ColumnRole.Time;

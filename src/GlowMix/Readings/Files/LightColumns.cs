@@ -29,11 +29,12 @@ internal sealed class LightColumns(
                         ColumnRole.Index
                         or ColumnRole.Aside
                         or ColumnRole.Logarithm
+                        or ColumnRole.Weighted
                         or ColumnRole.Wavelength
                         or ColumnRole.OtherScale
                         or ColumnRole.Time
                     )
-                && !c.IsRunningIndex
+                && !(c.Role == ColumnRole.Unknown && (c.IsRunningIndex || c.IsSameScale(along)))
             ),
         ];
         if (rest.Length == 0)
@@ -48,12 +49,12 @@ internal sealed class LightColumns(
         TableColumn[] equals = [.. rest.Where(c => Rank(c) == best)];
         TableColumn[] moving = [.. equals.Where(c => !c.Sequence.IsConstant)];
         equals = moving.Length > 0 ? moving : equals;
-        TableColumn taken = equals[0];
+        TableColumn taken = Likeliest(equals);
         // A column of no known word is taken before one called reference or raw: a guess as well.
         TableColumn[] others =
             taken.Role == ColumnRole.Unknown
                 ? [.. rest.Where(c => c != taken && c.Role != ColumnRole.Dark && !c.Sequence.IsConstant)]
-                : [.. equals.Skip(1)];
+                : [.. equals.Where(c => c != taken)];
         if (others.Any(c => !c.Numbers.AsSpan().SequenceEqual(taken.Numbers)))
         {
             warnings.Add(
@@ -77,6 +78,25 @@ internal sealed class LightColumns(
         return taken;
     }
 
+    // Of columns without a name an even one beside a peaked one is rather its dark reading.
+    private static TableColumn Likeliest(TableColumn[] equals)
+    {
+        const double Even = 0.4;
+        const double Peaked = 0.6;
+        return
+            equals[0].Role == ColumnRole.Unknown
+            && Contrast(equals[0]) < Even
+            && Array.Find(equals, c => Contrast(c) > Peaked) is { } peaked
+            ? peaked
+            : equals[0];
+    }
+
+    private static double Contrast(TableColumn column)
+    {
+        double most = column.Numbers.Max();
+        return most > 0 ? (most - column.Numbers.Min()) / most : 0;
+    }
+
     /// <summary>The dark column to be taken off a light; null where there is none, or where it is off already.</summary>
     public TableColumn? DarkFor(TableColumn light)
     {
@@ -87,7 +107,7 @@ internal sealed class LightColumns(
             dark is null
             || kind == ReadingKind.Decay
             || light.Role is not (ColumnRole.Raw or ColumnRole.Light or ColumnRole.Mean or ColumnRole.Unknown)
-            || HeaderUnits.LightOf(light.Name) is { Unit: SpectralUnit.WPerM2Nm }
+            || LightUnits.Of(light.Name) is { Unit: SpectralUnit.WPerM2Nm }
         )
         {
             return null;
@@ -102,11 +122,15 @@ internal sealed class LightColumns(
         return dark;
     }
 
-    // A name may mislead: what else there is, is better than nothing; but no logarithm.
+    // A name may mislead: what else there is, is better than nothing.
     private TableColumn? SetAside()
     {
         TableColumn? taken = columns.FirstOrDefault(c =>
-            c != along && c.Role is not ColumnRole.Logarithm && c.Numbers.Length > 0 && !c.IsClock
+            c != along
+            && c.Role is (ColumnRole.Unknown or ColumnRole.Aside or ColumnRole.Time)
+            && !(c.Role == ColumnRole.Unknown && c.IsSameScale(along))
+            && c.Numbers.Length > 0
+            && !c.IsClock
         );
         if (taken is not null)
         {

@@ -12,6 +12,8 @@ public static class ReadingFile
     /// <summary>The longest file that is read, bytes: some 300 000 rows.</summary>
     public const int LongestBytes = 16_000_000;
 
+    private const int FewestRowsOfTable = 5;
+
     private static readonly string[] OwnKeys =
     [
         "format",
@@ -113,6 +115,10 @@ public static class ReadingFile
         {
             return new(null, null, [.. reader.Problems]);
         }
+        if (rows.Count == 0)
+        {
+            return Refused(file, ReadingTexts.TooFewRows(0), table.PlaceOf(table.NumberRows[0], 0));
+        }
         var warnings = new List<Warning>(choice.Warnings);
         FormatWarnings(table, options, warnings);
         if (reader.LeftOut > 0)
@@ -127,7 +133,20 @@ public static class ReadingFile
                 )
             );
         }
-        if (table.OtherNumberRows(out int otherLine) is > 0 and int others && options.Lines is null)
+        int otherLine = 0;
+        int others = options.Lines is null
+            ? table.OtherNumberRows(rows[0].Row, rows[^1].Row, out otherLine)
+            : 0;
+        // As many rows again are a table of their own.
+        if (others >= FewestRowsOfTable && 3 * others >= rows.Count)
+        {
+            return Refused(
+                file,
+                ReadingTexts.OtherTable(otherLine, table.LineOf(rows[0].Row), table.LineOf(rows[^1].Row)),
+                new(otherLine, 1)
+            );
+        }
+        if (others > 0)
         {
             warnings.Add(
                 new(

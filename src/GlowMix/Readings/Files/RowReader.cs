@@ -64,7 +64,11 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
     // A calibration often begins and ends in NaN; and a first number with a slip is no header.
     private int StartOf(int first)
     {
-        while (first > 0 && IsPartOfTable(first - 1) && options.Lines is null)
+        while (
+            first > 0
+            && options.Lines is null
+            && (IsPartOfTable(first - 1) || Continues(first - 1, first, first + 1))
+        )
         {
             first--;
         }
@@ -77,17 +81,42 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
         {
             return false;
         }
-        bool isPlace =
-            table.SortOf(row, choice.Along.Index) is CellSort.Number or CellSort.Clock or CellSort.Duration;
-        string light = table.TextAt(row, choice.Light.Index);
         string along = table.TextAt(row, choice.Along.Index);
-        return (isPlace && IsMissing(light))
+        return (IsPlace(row) && IsMissing(table.TextAt(row, choice.Light.Index)))
             || (
                 table.Format.Delimiter != ' '
                 && table.SortOf(row, choice.Light.Index) == CellSort.Number
                 && table.SortOf(row, choice.Along.Index) == CellSort.Text
                 && char.IsAsciiDigit(along[0])
             );
+    }
+
+    private bool IsPlace(int row) =>
+        table.SortOf(row, choice.Along.Index) is CellSort.Number or CellSort.Clock or CellSort.Duration;
+
+    // A row with more cells or fewer, or with a light that is no number: '60; <3'. Its place goes on from the two nearest.
+    private bool Continues(int row, int near, int far)
+    {
+        if (
+            !IsPlace(row)
+            || table.CellsOf(row) <= choice.Light.Index
+            || near >= table.RowCount
+            || far >= table.RowCount
+            || far < 0
+        )
+        {
+            return false;
+        }
+        double step = table.NumberAt(near, choice.Along.Index) - table.NumberAt(far, choice.Along.Index);
+        double own = table.NumberAt(row, choice.Along.Index) - table.NumberAt(near, choice.Along.Index);
+        const double MostSteps = 4;
+        bool isNumber = table.SortOf(row, choice.Light.Index) == CellSort.Number;
+        bool goesOn = Enumerable
+            .Range(table.Width, Math.Max(0, table.CellsOf(row) - table.Width))
+            .All(column => table.SortOf(row, column) is CellSort.Text or CellSort.Empty);
+        return goesOn
+            && step * own > 0
+            && (choice.Kind == ReadingKind.Decay && !isNumber || own / step < MostSteps);
     }
 
     private static bool IsMissing(string cell) =>
@@ -107,10 +136,15 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
     // A last line that breaks off is part of the table, not of what stands below it.
     private int EndOf(int last, int needed)
     {
-        while (last + 1 < table.RowCount && IsPartOfTable(last + 1) && options.Lines is null)
+        while (
+            last + 1 < table.RowCount
+            && options.Lines is null
+            && (IsPartOfTable(last + 1) || Continues(last + 1, last, last - 1))
+        )
         {
             last++;
         }
+        last = UnreadableEnd(last) ?? last;
         int next = last + 1;
         while (next < table.RowCount && table.CellsOf(next) == 0)
         {
@@ -128,6 +162,25 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
             }
         }
         return table.SortOf(next, choice.Along.Index) is CellSort.Number or CellSort.Duration ? next : last;
+    }
+
+    // Lines that begin with numbers and are no rows: a few are remarks, many are the rest of the table.
+    private int? UnreadableEnd(int last)
+    {
+        const int MostRemarks = 4;
+        if (options.Lines is not null || table.IsTransposed)
+        {
+            return null;
+        }
+        int[] rest =
+        [
+            .. Enumerable
+                .Range(last + 1, table.RowCount - last - 1)
+                .Where(row =>
+                    table.CellsOf(row) > 0 && table.CellsOf(row) <= choice.Light.Index && !IsRemark(row)
+                ),
+        ];
+        return rest.Length > MostRemarks ? rest[0] : null;
     }
 
     private bool IsRemark(int row)

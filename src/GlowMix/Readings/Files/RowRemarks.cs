@@ -15,6 +15,8 @@ internal static class RowRemarks
             var (start, length) = lines[i];
             var line = text.AsSpan(start, length);
             var inner = line.Trim(" \t");
+            // A list's dash.
+            inner = inner is ['-', ' ', .. var item] ? item.TrimStart() : inner;
             if (inner is not ['[' or '(' or '{', .., _] || !IsNumberLike(inner[1..].TrimStart()))
             {
                 continue;

@@ -115,9 +115,7 @@ internal static class SpectrumBuilder
     )
     {
         LightUnit? found =
-            HeaderUnits.LightOf(choice.Light.Name)
-            ?? HeaderUnits.LightOf(choice.Light.Unit)
-            ?? FromHeader(table);
+            LightUnits.Of(choice.Light.Name) ?? LightUnits.Of(choice.Light.Unit) ?? FromHeader(table);
         if (options.SpectralUnit is { } asked)
         {
             string word = asked switch
@@ -150,7 +148,8 @@ internal static class SpectrumBuilder
         for (int i = table.HeaderLines.Count - 1; i >= 0; i--)
         {
             string line = table.HeaderLines[i];
-            LightUnit? unit = HeaderUnits.LightOf(line);
+            // 'total: 3.2 W/m²' is none of theirs.
+            LightUnit? unit = LightUnits.HoldsNumber(line) ? null : LightUnits.Of(line);
             if (
                 unit is { Unit: SpectralUnit.WPerM2Nm }
                 || unit is not null

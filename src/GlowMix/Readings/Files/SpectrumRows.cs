@@ -10,7 +10,7 @@ internal sealed class SpectrumRows
     private const double SameValue = 1e-9;
     private const double ShortestNm = 100;
     private const double LongestNm = 5000;
-    private const int MostResets = 2;
+    private const int RowsPerReset = 8;
 
     private readonly CellTable table;
     private readonly ReadingOptions options;
@@ -144,7 +144,10 @@ internal sealed class SpectrumRows
         }
         IsDescending = down > up;
         int turns = Math.Min(up, down);
-        int? reset = turns is > 0 and <= MostResets ? FirstReset(IsDescending ? -1 : 1) : null;
+        int? reset =
+            turns > 0 && turns * RowsPerReset <= rows.Count + RowsPerReset
+                ? FirstReset(IsDescending ? -1 : 1)
+                : null;
         var inFile = rows.ToArray();
         // Stable, so that of equal wavelengths the first of the file comes first.
         var ordered = rows.OrderBy(r => r.Nm).ToArray();

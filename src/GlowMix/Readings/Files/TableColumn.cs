@@ -24,15 +24,40 @@ internal sealed record TableColumn(
     bool IsFilled
 )
 {
+    private const int LongIndex = 20;
+
     /// <summary>As told to the user.</summary>
     public ColumnName Told => new(Index + 1, Name);
 
-    /// <summary>Whole numbers from 0 or 1 in steps of 1.</summary>
+    /// <summary>Whole numbers in steps of 1: from 0 or 1, or for long.</summary>
     public bool IsRunningIndex =>
         Sequence.IsRunningNumber
-        && Numbers.Length > 3
-        // At either end; a number or two of a header may stand before it.
-        && (Numbers.Take(3).Any(n => n is 0 or 1) || Numbers.TakeLast(3).Any(n => n is 0 or 1));
+        && (
+            Numbers.Length >= LongIndex
+            || Numbers.Length > 3
+                // At either end; a number or two of a header may stand before it.
+                && (Numbers.Take(3).Any(n => n is 0 or 1) || Numbers.TakeLast(3).Any(n => n is 0 or 1))
+        );
+
+    /// <summary>They are the wavelengths of another column, in the same unit or another.</summary>
+    public bool IsSameScale(TableColumn other)
+    {
+        if (
+            !Sequence.IsOrdered
+            || Numbers.Length != other.Numbers.Length
+            || Numbers[0] == 0
+            || other.Numbers[0] == 0
+        )
+        {
+            return false;
+        }
+        double ratio = Numbers[0] / other.Numbers[0];
+        double power = Math.Log10(ratio);
+        return Math.Abs(power - Math.Round(power)) < 1e-6
+            && Numbers
+                .Zip(other.Numbers, (own, its) => Math.Abs((own / (ratio * its)) - 1))
+                .All(d => d < 1e-6);
+    }
 
     /// <summary>The unit in which the numbers would reach over visible wavelengths; null if in none.</summary>
     public LengthUnit? UnitBySize => WavelengthHints.UnitOf(Sequence.Least, Sequence.Most);
@@ -67,7 +92,7 @@ internal sealed record TableColumn(
             columns[i] = new(
                 i,
                 names[i],
-                HeaderWords.RoleOf(names[i]),
+                RoleOf(names[i], units),
                 found,
                 NumberSequence.Of(found),
                 clocks * 2 > found.Length,
@@ -79,6 +104,13 @@ internal sealed record TableColumn(
             );
         }
         return columns;
+    }
+
+    // A column without a name may tell by its units: '4500 Å'.
+    private static ColumnRole RoleOf(string name, List<string> units)
+    {
+        ColumnRole role = HeaderWords.RoleOf(name);
+        return role != ColumnRole.Unknown || units.Count == 0 ? role : HeaderWords.RoleOf(units[0]);
     }
 
     private static bool Holds(List<string> units, ReadOnlySpan<char> unit)

@@ -136,7 +136,7 @@ internal static class TableHeader
                         or "-"
                         or "a.u."
                         or "%"
-                || (c.Contains('/') && c.Length <= 16 && HeaderUnits.LightOf(c) is not null)
+                || (c.Contains('/') && c.Length <= 16 && LightUnits.Of(c) is not null)
         );
 
     // The words in front name the columns across; but the one before the wavelengths may name what stands below it.

@@ -31,7 +31,20 @@ internal static class TextDecoding
                 ? (Encoding.BigEndianUnicode.GetString(bytes), "UTF-16, big end first")
                 : (Encoding.Unicode.GetString(bytes), "UTF-16");
         }
-        return Utf8.IsValid(bytes) ? (Encoding.UTF8.GetString(bytes), "UTF-8") : CodePages.Decode(bytes);
+        return Utf8.IsValid(bytes) ? Undoubled(Encoding.UTF8.GetString(bytes)) : CodePages.Decode(bytes);
+    }
+
+    // UTF-8 taken for Latin-1 and encoded again: 'ÂµW' for 'µW'.
+    private static (string Text, string Encoding) Undoubled(string text)
+    {
+        if (text.AsSpan().IndexOfAny('Â', 'Ã') < 0 || text.AsSpan().ContainsAnyExceptInRange('\0', 'ÿ'))
+        {
+            return (text, "UTF-8");
+        }
+        byte[] bytes = Encoding.Latin1.GetBytes(text);
+        return Utf8.IsValid(bytes)
+            ? (Encoding.UTF8.GetString(bytes), "UTF-8 encoded twice")
+            : (text, "UTF-8");
     }
 
     // Digits, blanks and letters of Latin: every second byte is zero, and the others next to never.

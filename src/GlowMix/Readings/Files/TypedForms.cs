@@ -11,6 +11,8 @@ internal static partial class TypedForms
 {
     private static readonly SearchValues<char> BarsAndQuotes = SearchValues.Create("│┃║‖¦“”„«»‟");
 
+    private const int FewestRows = 3;
+
     private static readonly string[] PowerMarks =
     [
         "10^",
@@ -36,11 +38,34 @@ internal static partial class TypedForms
             text = PowerOfTen()
                 .Replace(text, m => ("e" + Exponent(m.Groups["exponent"].Value)).PadRight(m.Length));
         }
+        if (text.Contains(':'))
+        {
+            text = ColonBehindWavelength().Replace(text, "\t");
+        }
+        if (text.Contains('='))
+        {
+            text = NumberedPoint().Replace(text, m => new string(' ', m.Length));
+        }
+        if (text.Contains("  ", StringComparison.Ordinal) && HasGroupsOfThree(text))
+        {
+            text = GroupedBehindGap()
+                .Replace(text, m => m.Groups["gap"].Value + m.Groups["number"].Value.Replace(' ', '\''));
+        }
         if (text.Contains('\''))
         {
             text = QuotedCell().Replace(text, m => $"\"{m.Value[1..^1]}\"");
         }
         return text;
+    }
+
+    // Columns of three digits have as many on every line.
+    private static bool HasGroupsOfThree(string text)
+    {
+        int[] groups =
+        [
+            .. GroupedBehindGap().Matches(text).Select(m => m.Groups["number"].Value.Count(c => c == ' ')),
+        ];
+        return groups.Length >= FewestRows && (groups.Min() < groups.Max() || PlainBehindGap().IsMatch(text));
     }
 
     // Drawn tables and typographic quotes.
@@ -85,6 +110,30 @@ internal static partial class TypedForms
         @"(?<=\d)[ \u00A0]?(?:[×xX*·⋅✕∙] ?10(?: ?(?:\^|\*\*) ?[({]?(?<exponent>[-+−]?\d{1,3})[)}]?|(?<exponent>[-+−]\d{1,3})|(?<exponent>[⁻⁺]?[⁰¹²³⁴-⁹]{1,3}))|\*\^(?<exponent>[-+−]?\d{1,3}))(?!\d)"
     )]
     private static partial Regex PowerOfTen();
+
+    // '450:0.82'; hours have fewer digits.
+    [GeneratedRegex(
+        @"(?<=^[ \t]*\d{3,4}(?:[.,]\d{1,4})?):(?!\d\d\s*(?:[;,\t ]|$))(?=[ \t]*[-+]?\d*[.,]?\d)",
+        RegexOptions.Multiline
+    )]
+    private static partial Regex ColonBehindWavelength();
+
+    // 'p12=450,0.82': the name tells nothing.
+    [GeneratedRegex(
+        @"^[ \t]*[A-Za-z_]\w{0,20}?\[?\d+\]?[ \t]*=[ \t]*(?=[\d.]+[ \t]*[,;\t ][ \t]*[-+]?[\d.])",
+        RegexOptions.Multiline
+    )]
+    private static partial Regex NumberedPoint();
+
+    // '450   12 345' beside '455   987'.
+    [GeneratedRegex(
+        @"(?<gap>^ *\d[\d.,]* {2,})(?<number>\d{1,3}(?: \d{3})+(?:[.,]\d+)?)(?= *\r?$)",
+        RegexOptions.Multiline
+    )]
+    private static partial Regex GroupedBehindGap();
+
+    [GeneratedRegex(@"^ *\d[\d.,]* {2,}\d{1,3}(?:[.,]\d+)? *\r?$", RegexOptions.Multiline)]
+    private static partial Regex PlainBehindGap();
 
     // '450','0.82': the quotes at the edges of cells, not those in 1'234 or d'onde.
     [GeneratedRegex(@"(?<=^|[\t;,| ])'[^\r\n]*?'(?=[ ]*(?:[\t;,|]|\r?$))", RegexOptions.Multiline)]

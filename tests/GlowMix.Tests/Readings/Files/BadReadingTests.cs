@@ -65,6 +65,22 @@ public class BadReadingTests
         "time (min);mcd/m2\n1;10\n2;20\n5;40\n10;80\n",
         "5:4: the glow grows: 80 after 10 min in the dark, 10 at first; check the order of the columns and when the light went off (--dark-from)"
     )]
+    [InlineData(
+        "nm;power\n400;1\n450;2\n500;3\n550;<1\n600;<1\n",
+        "5:5: column 2 'power' has '<1'; needed: a number. Correct the line, or leave such lines out with --lenient"
+    )]
+    [InlineData(
+        "400.00   99.12345\n450.00   99.22345\n500.00   99.32345\n550.00100.42345\n600.00100.42345\n650.00100.42345\n660.00100.42345\n670.00100.42345\n",
+        "4:1: a row of 1 column among rows of 2; complete it, put # before a remark, or leave such lines out with --lenient"
+    )]
+    [InlineData(
+        "nm;E\n400;1\n450;2\n500;3\n550;2\n600;2\n\nnm;E;dark\n400;2;0\n450;3;0\n500;4;0\n550;3;0\n600;1;0\n650;1;0\n",
+        "2:1: from line 2 on there are rows with another number of columns than on lines 9 to 14; take one of the tables, such as --lines 9-14"
+    )]
+    [InlineData(
+        "min;mcd/m2\n1;100\n2;50\n10;9\n1;80\n2;40\n10;7\n",
+        "5:1: the times begin again here: a second run; take one of them, such as --lines 2-4"
+    )]
     public void Each_bad_file_has_its_message(string text, string message) =>
         Assert.Equal(message, ReadText.Problem(text));
 

@@ -132,7 +132,7 @@ public class ColumnTests
     }
 
     [Theory]
-    [InlineData("450: 1\n500: 3\n550: 2\n", "blanks")]
+    [InlineData("450: 1\n500: 3\n550: 2\n", "tabs")]
     [InlineData("450 = 1\n500 = 3\n550 = 2\n", "blanks")]
     [InlineData("450 nm\t1\n500 nm\t3\n550 nm\t2\n", "tabs")]
     [InlineData("| nm | power |\n| --- | --- |\n| 450 | 1 |\n| 500 | 3 |\n| 550 | 2 |\n", "bars")]

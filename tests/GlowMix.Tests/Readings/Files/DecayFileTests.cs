@@ -121,4 +121,52 @@ public class DecayFileTests
             ReadText.Problem("time;mcd/m2\n30 s;200\n1 min;150\n2;82\n5;35\n"),
             StringComparison.Ordinal
         );
+
+    [Theory]
+    [InlineData("t (ms);mcd/m2\n60000;150\n120000;82\n600000;18\n")]
+    [InlineData("time (days);mcd/m2\n0.000694444444;150\n0.00138888889;82\n0.00694444444;18\n")]
+    [InlineData("Время, мин;Яркость, мкд/м²\n1;150\n2;82\n10;18\n")]
+    [InlineData("時間(分)\t輝度(mcd/m²)\n1\t150\n2\t82\n10\t18\n")]
+    [InlineData("min;luminance in millicandela per square metre\n1;150\n2;82\n10;18\n")]
+    [InlineData("min;mcd/m2\n10;18\n1;150\n2;82\n")]
+    [InlineData("charged at 1000 lx for 5 min\nmin;mcd/m2\n1;150\n2;82\n10;18\n")]
+    public void Units_of_time_and_light_are_found(string text)
+    {
+        DecayReading reading = ReadText.Decay(text);
+        Assert.Equal([1, 2, 10], reading.Minutes.ToArray(), (a, b) => Math.Abs(a - b) < 1e-6);
+        Assert.Equal([150, 82, 18], reading.Values.ToArray());
+        Assert.Equal(DecayUnit.McdPerM2, reading.Unit);
+        Assert.DoesNotContain(reading.Warnings, w => w.Code is "time_unit_guessed" or "unit_guessed");
+    }
+
+    [Fact]
+    public void The_lamp_of_the_charge_is_no_unit_of_the_readings() =>
+        Assert.Equal(
+            DecayUnit.Relative,
+            ReadText.Decay("charged at 1000 lux for 5 min\nmin;reading\n1;150\n2;82\n10;18\n").Unit
+        );
+
+    [Fact]
+    public void Times_before_darkness_are_below_zero()
+    {
+        DecayReading reading = ReadText.Decay("min;mcd/m2\n-2;9000\n-1;9010\n0;9005\n1;150\n2;82\n10;18\n");
+        Assert.Equal([-2, -1, 0, 1, 2, 10], reading.Minutes.ToArray());
+    }
+
+    [Fact]
+    public void Seconds_since_1970_begin_at_the_first()
+    {
+        DecayReading reading = ReadText.Decay(
+            "unix time (s);lux\n1773497000;9\n1773497060;5\n1773497600;1\n"
+        );
+        Assert.Equal([0, 1, 10], reading.Minutes.ToArray());
+        Assert.Contains(reading.Warnings, w => w.Code == "dark_start_guessed");
+    }
+
+    [Fact]
+    public void Without_names_the_rounder_column_holds_the_times()
+    {
+        DecayReading reading = ReadText.Decay("150.3\t1\n82.1\t2\n18.22\t10\n");
+        Assert.Equal([1, 2, 10], reading.Minutes.ToArray());
+    }
 }

@@ -65,6 +65,29 @@ public class HeaderLanguageTests
         );
     }
 
+    [Fact]
+    public void Bytes_of_another_encoding_do_not_spoil_UTF_8()
+    {
+        byte[] bytes =
+        [
+            .. "Gerät: Prüfstand\nλ (nm)\tE (µW/cm²/nm)\n400\t1\n500\t3\n600\t2\n# gepr"u8,
+            0xFC,
+            .. "ft\n"u8,
+        ];
+        SpectralReading reading = ReadText.Spectrum(bytes);
+        Assert.Equal("UTF-8 with faults", reading.Findings.Encoding);
+        Assert.Equal(SpectralUnit.WPerM2Nm, reading.Unit);
+    }
+
+    [Fact]
+    public void What_was_encoded_twice_is_decoded_twice()
+    {
+        string twice = Encoding.Latin1.GetString("Wellenlänge\tE (µW/cm²/nm)\n400\t1\n500\t3\n600\t2\n"u8);
+        SpectralReading reading = ReadText.Spectrum(twice);
+        Assert.Equal("Wellenlänge", reading.Findings.Along.Name);
+        Assert.Equal(SpectralUnit.WPerM2Nm, reading.Unit);
+    }
+
     [Theory]
     [InlineData("S", ColumnRole.Light)]
     [InlineData("t [s]", ColumnRole.Time)]
@@ -72,9 +95,9 @@ public class HeaderLanguageTests
     [InlineData("S_lambda", ColumnRole.Light)]
     [InlineData("λ/nm", ColumnRole.Wavelength)]
     [InlineData("lambda (nm)", ColumnRole.Wavelength)]
-    [InlineData("V(λ)", ColumnRole.Aside)]
-    [InlineData("y_bar", ColumnRole.Aside)]
-    [InlineData("x̄(λ)", ColumnRole.Aside)]
+    [InlineData("V(λ)", ColumnRole.Weighted)]
+    [InlineData("y_bar", ColumnRole.Weighted)]
+    [InlineData("x̄(λ)", ColumnRole.Weighted)]
     [InlineData("log10(E)", ColumnRole.Logarithm)]
     [InlineData("Absorbance", ColumnRole.Logarithm)]
     [InlineData("écart-type", ColumnRole.Aside)]

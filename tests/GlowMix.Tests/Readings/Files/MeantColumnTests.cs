@@ -1,0 +1,63 @@
+using System.Globalization;
+using GlowMix.Readings;
+
+namespace GlowMix.Tests.Readings.Files;
+
+/// <summary>Which columns are meant where no header says so.</summary>
+public class MeantColumnTests
+{
+    // One row in the order of its fields: 0 index, 1 nm, 2 light, 3 µm.
+    [Theory]
+    [InlineData("{0}\t{1}\t{2}", 2, 3)]
+    [InlineData("{0}\t{1:0.000}\t{2}", 2, 3)]
+    [InlineData("{1}\t{2}\t{0}", 1, 2)]
+    [InlineData("{1}\t{3}\t{2}", 1, 3)]
+    [InlineData("{3}\t{1}\t{2}", 2, 3)]
+    [InlineData("14.03.2026 14:03:{0:00}\t{1}\t{2}", 2, 3)]
+    [InlineData("2026-03-14T14:03:{0:00}Z;{1};{2}", 2, 3)]
+    [InlineData("row {0};{1};{2}", 2, 3)]
+    public void They_are_found_by_how_they_run(string row, int along, int light)
+    {
+        string text = string.Concat(
+            Enumerable
+                .Range(17, 41)
+                .Select(i =>
+                    string.Format(
+                        CultureInfo.InvariantCulture,
+                        row + "\n",
+                        i,
+                        210 + (10 * i) - (0.01 * i * i),
+                        1.5 + (i * 7 % 11),
+                        (210 + (10 * i) - (0.01 * i * i)) / 1000
+                    )
+                )
+        );
+        SpectralReading reading = ReadText.Spectrum(text);
+        Assert.Equal(along, reading.Findings.Along.Number);
+        Assert.Equal(light, reading.Findings.Light.Number);
+        Assert.DoesNotContain(reading.Warnings, w => w.Code == "column_guessed");
+    }
+
+    [Fact]
+    public void S_and_D_are_sample_and_dark()
+    {
+        SpectralReading reading = ReadText.Spectrum("nm\tS\tD\n400\t5\t1\n500\t9\t1\n600\t7\t2\n");
+        Assert.Equal([4, 8, 5], reading.Spectrum.Values.ToArray());
+        Assert.Contains(reading.Warnings, w => w.Code == "dark_column");
+    }
+
+    [Fact]
+    public void A_column_of_what_the_eye_sees_is_refused() =>
+        Assert.Contains(
+            "is weighted for the eye",
+            ReadText.Problem("nm;lm/nm\n400;1\n500;2\n600;1\n"),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void Wavenumbers_are_no_light() =>
+        Assert.Equal(
+            ReadingTexts.NoLight,
+            ReadText.Problem("Wavenumber (cm-1);Wavelength (nm)\n25000;400\n20000;500\n16667;600\n")[5..]
+        );
+}
