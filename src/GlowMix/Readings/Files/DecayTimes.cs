@@ -66,14 +66,19 @@ internal sealed class DecayTimes(
             return (1, "h:mm:ss");
         }
         string name = choice.Along.Name.ToLowerInvariant();
-        bool isTold =
+        bool areTold =
             name.Contains("m:ss", StringComparison.Ordinal)
-            || name.Contains("h:mm", StringComparison.Ordinal);
+            || name.Contains("min:s", StringComparison.Ordinal);
+        bool isTold = areTold || name.Contains("h:mm", StringComparison.Ordinal);
         const double EarlyMorning = 6 * MinutesPerHour;
         bool areSeconds =
             options.TimeUnit is TimeUnit.Minute or TimeUnit.Second
-            || name.Contains("m:ss", StringComparison.Ordinal)
-            || (options.TimeUnit is null && !isTold && rows[0].Along < EarlyMorning);
+            || areTold
+            || (
+                options.TimeUnit is null
+                && !isTold
+                && (rows.Min(r => r.Along) < EarlyMorning || rows.Max(r => r.Along) >= MinutesPerDay)
+            );
         if (!isTold && options.TimeUnit is null)
         {
             warnings.Add(

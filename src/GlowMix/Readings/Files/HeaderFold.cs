@@ -24,7 +24,7 @@ internal static class HeaderFold
             folded.Append(
                 Plain.TryGetValue(small, out char plain) ? plain
                 : small is '’' or '´' or '`' ? '\''
-                : NumberCell.IsBlank(small) ? ' '
+                : small == '_' || NumberCell.IsBlank(small) ? ' '
                 : small
             );
         }

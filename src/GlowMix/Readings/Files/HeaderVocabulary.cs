@@ -30,7 +30,7 @@ internal static class HeaderVocabulary
     public static readonly string[] Time = Words(
         "time|zeit|temps|tiempo|tempo|timp|tijd|tid|czas|cas|ido|aika|laikas|laiks|aeg|vrijeme|zaman|dakika|saniye|thoi gian",
         "время|час|време|χρονος|זמן|الزمن|وقت|เวลา|时间|時間|时刻|時刻|시간|elapsed|duration|dauer|duree|minute|minut|second|sekund",
-        "segund|секунд|минут|hour|stunde|heure|hora|clock|uhr|t|s|sec|min|h|hh:mm|h:mm|分|秒"
+        "segund|секунд|минут|hour|stunde|heure|hora|clock|uhr|t|s|sec|min|h|hh:mm|h:mm|mm:ss|m:ss|min:s|分|秒"
     );
 
     /// <summary>Light from which the dark reading has been taken.</summary>

@@ -18,6 +18,7 @@ internal static class HeaderWords
             : Has(text, HeaderVocabulary.Weighted) ? ColumnRole.Weighted
             : Has(text, HeaderVocabulary.Aside) ? ColumnRole.Aside
             : Has(text, HeaderVocabulary.Lambda) ? RoleOfLambda(text)
+            : IsTimeWithUnit(text) ? ColumnRole.Time
             : Has(text, HeaderVocabulary.Net) && !Has(text, HeaderVocabulary.NotNet) || IsDifference(text)
                 ? ColumnRole.Net
             : Has(text, HeaderVocabulary.Raw) ? ColumnRole.Raw
@@ -93,6 +94,13 @@ internal static class HeaderWords
             : before is "a" ? ColumnRole.Logarithm
             : ColumnRole.Light;
     }
+
+    // 'Minutes in the dark' are times; 'dark (100 ms)' is none, nor are 'counts (100 ms)'.
+    private static bool IsTimeWithUnit(string text) =>
+        Has(text, HeaderVocabulary.Time)
+        && HeaderUnits.TimeOf(text) is not null
+        && !LightUnits.HoldsNumber(text)
+        && !Has(text, HeaderVocabulary.Light);
 
     /// <summary>'Scope-Dark', 'S − D': something minus its dark reading.</summary>
     private static bool IsDifference(string text)

@@ -60,7 +60,8 @@ internal sealed record TableColumn(
     }
 
     /// <summary>The unit in which the numbers would reach over visible wavelengths; null if in none.</summary>
-    public LengthUnit? UnitBySize => WavelengthHints.UnitOf(Sequence.Least, Sequence.Most);
+    public LengthUnit? UnitBySize =>
+        IsClock || IsDuration ? null : WavelengthHints.UnitOf(Sequence.Least, Sequence.Most);
 
     /// <summary>The columns of a table.</summary>
     public static TableColumn[] Of(CellTable table)

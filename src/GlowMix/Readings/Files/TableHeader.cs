@@ -56,8 +56,9 @@ internal static class TableHeader
     {
         if (table.Format.Delimiter != ' ')
         {
-            yield return Split(line, table.Format.Delimiter);
+            // The mark of a remark is part of no name.
             yield return Split(stripped, table.Format.Delimiter);
+            yield return Split(line, table.Format.Delimiter);
             yield break;
         }
         // Names may hold blanks where blanks separate: wide gaps first, then brackets kept with what stands before them.
@@ -106,7 +107,7 @@ internal static class TableHeader
 
     // 'Wavelength; 1; 2; mean': the repeats have numbers for names.
     private static bool AreNumbered(string[] cells) =>
-        Array.Exists(cells, c => HeaderWords.RoleOf(c) == ColumnRole.Wavelength)
+        Array.Exists(cells, c => !IsNumber(c) && HeaderWords.RoleOf(c) == ColumnRole.Wavelength)
         || (
             IsScale(cells[0]) && cells.Where(IsNumber).Select((c, i) => c == $"{i + 1}").All(isNext => isNext)
         );

@@ -113,7 +113,7 @@ internal static partial class TypedForms
 
     // '450:0.82'; hours have fewer digits.
     [GeneratedRegex(
-        @"(?<=^[ \t]*\d{3,4}(?:[.,]\d{1,4})?):(?!\d\d\s*(?:[;,\t ]|$))(?=[ \t]*[-+]?\d*[.,]?\d)",
+        @"(?<=^[ \t]*\d{3,4}(?:[.,]\d{1,4})?):(?!\d\d[ ]*(?:[;,|\t ]|\r?$))(?=[ \t]*[-+]?\d*[.,]?\d)",
         RegexOptions.Multiline
     )]
     private static partial Regex ColonBehindWavelength();

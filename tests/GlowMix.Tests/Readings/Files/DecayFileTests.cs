@@ -129,6 +129,9 @@ public class DecayFileTests
     [InlineData("時間(分)\t輝度(mcd/m²)\n1\t150\n2\t82\n10\t18\n")]
     [InlineData("min;luminance in millicandela per square metre\n1;150\n2;82\n10;18\n")]
     [InlineData("min;mcd/m2\n10;18\n1;150\n2;82\n")]
+    [InlineData("minutes in the dark;mcd/m2\n1;150\n2;82\n10;18\n")]
+    [InlineData("time (min:s);mcd/m2\n1:00;150\n2:00;82\n10:00;18\n")]
+    [InlineData("Longueur;temps_(min)\n150 mcd/m2;1\n82 mcd/m2;2\n18 mcd/m2;10\n")]
     [InlineData("charged at 1000 lx for 5 min\nmin;mcd/m2\n1;150\n2;82\n10;18\n")]
     public void Units_of_time_and_light_are_found(string text)
     {

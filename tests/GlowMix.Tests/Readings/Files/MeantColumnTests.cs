@@ -60,4 +60,24 @@ public class MeantColumnTests
             ReadingTexts.NoLight,
             ReadText.Problem("Wavenumber (cm-1);Wavelength (nm)\n25000;400\n20000;500\n16667;600\n")[5..]
         );
+
+    [Theory]
+    [InlineData("% Pixel\tnm\tpower")]
+    [InlineData("# Nr\tnm\tpower")]
+    [InlineData("#\tnm\tpower")]
+    public void The_mark_of_a_remark_is_no_part_of_a_name(string header)
+    {
+        SpectralReading reading = ReadText.Spectrum(header + "\n7\t400\t1\n9\t500\t3\n12\t600\t2\n");
+        Assert.Equal("power", reading.Findings.Light.Name);
+        Assert.Equal("nm", reading.Findings.Along.Name);
+        Assert.DoesNotContain(reading.Warnings, w => w.Code == "column_guessed");
+    }
+
+    [Fact]
+    public void Of_two_columns_without_names_the_even_one_is_not_taken_and_told()
+    {
+        SpectralReading reading = ReadText.Spectrum("400;10;15\n500;11;90\n600;10;70\n");
+        Assert.Equal(3, reading.Findings.Light.Number);
+        Assert.Contains(reading.Warnings, w => w.Code == "column_guessed");
+    }
 }
