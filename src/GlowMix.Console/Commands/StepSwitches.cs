@@ -85,7 +85,7 @@ internal sealed class StepSwitches
         }
         if (parsed.GetValue(dark) is { } darkFile)
         {
-            steps.Dark = steps.ReadSpectrum(darkFile, options, ref code);
+            steps.Dark = steps.ReadSpectrum(darkFile, options with { IsDark = true }, ref code);
             if (steps.Dark is null)
             {
                 return null;

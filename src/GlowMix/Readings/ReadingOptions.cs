@@ -48,6 +48,9 @@ public sealed record ReadingOptions
     /// <summary>Step of the meter's display, in the file's unit.</summary>
     public double? DisplayStep { get; init; }
 
+    /// <summary>A reading in the dark: it may be the same everywhere, nothing, or below nothing.</summary>
+    public bool IsDark { get; init; }
+
     /// <summary>When the light went off, in minutes of the file's own clock.</summary>
     public double? DarkFromMinutes { get; init; }
 

@@ -126,6 +126,14 @@ public sealed class ReadingCommandTests : IDisposable
         Assert.Equal(cct + 22, Cct("raised.csv"), 0.6);
         Assert.Equal(cct, Cct("raised.csv", "--dark", "dark.csv"), 0.01);
         Assert.Equal(cct, Cct("raised.csv", "--dark-window", "380-390"), 1.0);
+
+        // A dark reading may be the same everywhere, nothing, or all below nothing.
+        line.Write("bright.csv", Written(led, "nm;counts", (_, v) => 100 + Math.Round(60000 * v / peak)));
+        foreach (string level in new[] { "100", "0", "-3" })
+        {
+            line.Write("flat.csv", $"nm;counts\n380;{level}\n500;{level}\n780;{level}\n");
+            Assert.Equal(ExitCode.Done, line.Run("reading", "bright.csv", "--dark", "flat.csv"));
+        }
         Assert.Equal(cct, Cct("offpaper.csv", "--reflectance", "paper.csv"), 0.01);
         Assert.Equal(cct, Cct("warm.csv", "--reflectance", "0.85"), 0.01);
         line.Write("violet.csv", Table("led_v2", "nm;W/m2/nm"));

@@ -45,7 +45,7 @@ internal static class SpectrumBuilder
         }
         SpectrumRows sorted = SpectrumRows.Of(raw, table, options, file);
         warnings.AddRange(sorted.Warnings);
-        Problem? problem = sorted.Problem ?? Check(sorted.Rows, table, unit, file, warnings);
+        Problem? problem = sorted.Problem ?? Check(sorted.Rows, table, unit, file, options, warnings);
         if (problem is not null)
         {
             return new(null, null, [problem]);
@@ -172,6 +172,7 @@ internal static class SpectrumBuilder
         CellTable table,
         LightUnit unit,
         string file,
+        ReadingOptions options,
         List<Warning> warnings
     )
     {
@@ -179,6 +180,10 @@ internal static class SpectrumBuilder
         if (visible.Length < 2)
         {
             return new(file, null, ReadingTexts.NothingVisible(rows[0].Nm, rows[^1].Nm));
+        }
+        if (options.IsDark)
+        {
+            return null;
         }
         var top = visible.MaxBy(r => r.Value);
         var bottom = visible.MinBy(r => r.Value);
