@@ -1,3 +1,4 @@
+using GlowMix.Colour;
 using GlowMix.Materials;
 using GlowMix.Spectra;
 
@@ -6,6 +7,9 @@ namespace GlowMix.Readings.Fit;
 /// <summary>The bare reading as the spectrum of an LED.</summary>
 internal static class BareLed
 {
+    // In u′, v′: about twice the reach of a nominal quadrangle of ANSI C78.377 around its middle. Assumed.
+    private const double MostOff = 0.02;
+
     public static SourceNote Note { get; } = new(SourceMark.Users, "own reading");
 
     /// <summary>On the model's grid. Noise around nothing is nothing.</summary>
@@ -14,6 +18,12 @@ internal static class BareLed
         var spectrum = ResampledSpectrum.From(bare).Spectrum;
         return Spectrum.FromIndex(i => Math.Max(0, spectrum[i]));
     }
+
+    /// <summary>Whether its white lies so far from that of the LED's file that it may be another LED.</summary>
+    public static bool IsOfAnother(TabulatedSpectrum bare, Led led) =>
+        ColourFigures.Of(SpectrumOf(bare)).Chromaticity is { } read
+        && ColourFigures.Of(led.BareShapePerNm).Chromaticity is { } told
+        && ColourDifference.UPrimeVPrime(read, told) > MostOff;
 
     /// <summary>Standard errors of the shares of die, green and red that the reading's noise makes.</summary>
     /// <remarks>The split is followed sample by sample: its slopes, times the noise there, add up in squares.</remarks>

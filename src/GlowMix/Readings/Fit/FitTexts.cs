@@ -1,4 +1,7 @@
 using System.Globalization;
+using GlowMix.Colour;
+using GlowMix.Materials;
+using GlowMix.Spectra;
 
 namespace GlowMix.Readings.Fit;
 
@@ -37,8 +40,14 @@ public static class FitTexts
             $"{name} ({state}) cannot be followed, it is off by {offPercent:0} %: is it of this recipe, and are bare and potted not exchanged?"
         );
 
+    internal static string AnotherLed(Led led, Spectrum bare) =>
+        $"the bare board reads {WhiteOf(bare)}, {led.Name} has {WhiteOf(led.BareShapePerNm)} by its file: is it a reading of this LED?";
+
     internal static string NoCommonLight(string name) =>
         $"{name}: no light in common with the bare reading; not used";
+
+    private static string WhiteOf(Spectrum spectrum) =>
+        ColourFigures.Of(spectrum).CctK is double k ? Say($"{k:0} K") : "no CCT";
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -31,6 +31,7 @@ public sealed class Fitter
     {
         ArgumentNullException.ThrowIfNull(readings);
         var led = readings.Piece.Led;
+        var warnings = new List<string>();
         if (readings is { IsCorrected: true, Bare: { } bare })
         {
             var (bands, problem) = LedFromSpectrum.BandsOf(BareLed.SpectrumOf(bare), led, BareLed.Note);
@@ -38,9 +39,12 @@ public sealed class Fitter
             {
                 return (null, problem);
             }
+            if (BareLed.IsOfAnother(bare, led))
+            {
+                warnings.Add(FitTexts.AnotherLed(led, BareLed.SpectrumOf(bare)));
+            }
             led = led with { Die = split[0], Green = split[1], Red = split[2] };
         }
-        var warnings = new List<string>();
         var problemToSolve = ProblemOf(readings, led, warnings);
         if (problemToSolve.Blocks.IsEmpty)
         {
