@@ -76,6 +76,14 @@ public static class ReadingTexts
     public static string MixedUnits(ColumnName column) =>
         $"{column} has numbers with different units, or some with a unit and some without; write all of them in one";
 
+    /// <summary>A comma among points, or a point among commas.</summary>
+    public static string OddMark(ColumnName column, string found) =>
+        $"{column} has {ProblemTexts.Quote(found)} among numbers with the other decimal mark: thousands or a slip? Write all of them alike";
+
+    /// <summary>Lines of values that follow on each other.</summary>
+    public const string WrappedRows =
+        "each line seems to hold a wavelength and the values from there on; needed: one wavelength and its value on each line, or --column for one of several spectra";
+
     /// <summary>A cell that should be a number.</summary>
     public static string NotANumber(ColumnName column, string found) =>
         $"{column} has {ProblemTexts.Quote(found)}; needed: a number. Correct the line, or leave such lines out with --lenient";

@@ -11,6 +11,7 @@ internal sealed partial class CellTable
     private readonly List<CellSort> sorts = [];
     private readonly List<double> numbers = [];
     private readonly List<byte> units = [];
+    private readonly List<bool> isGroupAlone = [];
     private readonly List<(int Line, int FirstCell, int Count)> rows = [];
 
     // Headers are shorter; what is longer is cut.
@@ -129,6 +130,10 @@ internal sealed partial class CellTable
             )
             : "";
 
+    /// <summary>A number whose thousands are set apart, and that has no decimals.</summary>
+    public bool IsGroupAlone(int row, int column) =>
+        column < rows[row].Count && isGroupAlone[rows[row].FirstCell + column];
+
     /// <summary>The unit behind a number in its cell; empty where there is none.</summary>
     public ReadOnlySpan<char> UnitAt(int row, int column)
     {
@@ -172,7 +177,12 @@ internal sealed partial class CellTable
                 }
                 else
                 {
-                    Add(CellSort.Number, number.Value, number.Unit);
+                    Add(
+                        CellSort.Number,
+                        number.Value,
+                        number.Unit,
+                        number is { IsGrouped: true, HasMark: false }
+                    );
                 }
             }
             else if (ClockCell.TryRead(cell, out double minutes))
@@ -190,8 +200,9 @@ internal sealed partial class CellTable
         }
     }
 
-    private void Add(CellSort sort, double number, int unit = 0)
+    private void Add(CellSort sort, double number, int unit = 0, bool isGrouped = false)
     {
+        isGroupAlone.Add(isGrouped);
         sorts.Add(sort);
         numbers.Add(number);
         units.Add((byte)unit);

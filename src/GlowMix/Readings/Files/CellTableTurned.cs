@@ -71,6 +71,7 @@ internal sealed partial class CellTable
                 turned.sorts.Add(sorts[c]);
                 turned.numbers.Add(numbers[c]);
                 turned.units.Add(units[c]);
+                turned.isGroupAlone.Add(isGroupAlone[c]);
             }
         }
         turned.FindNumberRows();
@@ -96,6 +97,7 @@ internal sealed partial class CellTable
                 turned.sorts.Add(sorts[cell]);
                 turned.numbers.Add(numbers[cell]);
                 turned.units.Add(units[cell]);
+                turned.isGroupAlone.Add(isGroupAlone[cell]);
             }
         }
         turned.FindNumberRows();

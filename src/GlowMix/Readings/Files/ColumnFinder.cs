@@ -65,6 +65,10 @@ internal sealed class ColumnFinder
         {
             problem ??= ReadingTexts.SameColumn(value == dark ? value.Told : along.Told);
         }
+        if (kind == ReadingKind.Spectrum && !lightIsAsked && WrappedRows.Are(columns, along))
+        {
+            problem ??= ReadingTexts.WrappedRows;
+        }
         if (Array.Find([along, value, dark ?? value], c => c.IsMixed) is { } mixed)
         {
             problem ??= ReadingTexts.MixedUnits(mixed.Told);

@@ -62,16 +62,17 @@ internal static class FormatFinder
         {
             return SplitDecimals.Of(text, sample, commasInTwoRoles) ?? best;
         }
-        if (
-            best is { DecimalMark: ',' }
-            && options.DecimalMark is null
-            && scores[(best.Delimiter, '.')] > most * (GroupedWeight - 0.01)
-            && GroupsThousands(text, sample, best)
-        )
+        if (best is null || options.DecimalMark is not null)
         {
-            return new(best.Delimiter, '.');
+            return best;
         }
-        return best;
+        char other = best.DecimalMark == ',' ? '.' : ',';
+        return
+            scores.TryGetValue((best.Delimiter, other), out double otherScore)
+            && otherScore > most * (GroupedWeight - 0.01)
+            && GroupsThousands(text, sample, best)
+            ? new(best.Delimiter, other)
+            : best;
     }
 
     private static List<(int Start, int Length)> Sample(List<(int Start, int Length)> lines)
@@ -133,40 +134,51 @@ internal static class FormatFinder
     }
 
     /// <summary>
-    /// Every comma stands before exactly three digits, and in the same column whole numbers below 1000 stand without one:
-    /// '987' beside '1,002' is a count.
+    /// Every decimal mark stands before exactly three digits, and in the same column whole numbers below 1000 stand without
+    /// one: '987' beside '1,002' is a count.
     /// </summary>
     private static bool GroupsThousands(string text, List<(int Start, int Length)> sample, TableFormat format)
     {
+        char other = format.DecimalMark == ',' ? '.' : ',';
         var cells = new List<(int Start, int Length)>();
-        var withComma = new HashSet<int>();
+        var grouped = new HashSet<int>();
         var below1000 = new HashSet<int>();
         foreach (var line in sample)
         {
             cells.Clear();
             CellSplitter.Split(text, line, format, cells);
+            // Words: a header's line, whose numbers are in no column.
+            if (cells.Exists(c => IsWord(text.AsSpan(c.Start, c.Length), format.DecimalMark)))
+            {
+                continue;
+            }
             for (int column = 0; column < cells.Count; column++)
             {
                 var cell = text.AsSpan(cells[column].Start, cells[column].Length);
-                if (!NumberCell.TryRead(cell, '.', out NumberCell number))
+                if (!NumberCell.TryRead(cell, other, out NumberCell number))
                 {
-                    // A header's word says nothing, a number that only a decimal comma makes does.
-                    if (NumberCell.TryRead(cell, ',', out _))
+                    if (NumberCell.TryRead(cell, format.DecimalMark, out _))
                     {
                         return false;
                     }
                 }
                 else if (number.IsGrouped)
                 {
-                    withComma.Add(column);
+                    grouped.Add(column);
                 }
-                else if (Math.Abs(number.Value) < 1000)
+                else if (!number.HasMark && Math.Abs(number.Value) < 1000)
                 {
                     below1000.Add(column);
                 }
             }
         }
-        withComma.IntersectWith(below1000);
-        return withComma.Count > 0;
+        grouped.IntersectWith(below1000);
+        return grouped.Count > 0;
     }
+
+    private static bool IsWord(ReadOnlySpan<char> cell, char decimalMark) =>
+        !cell.IsEmpty
+        && !NumberCell.TryRead(cell, decimalMark, out _)
+        && !ClockCell.TryRead(cell, out _)
+        && !ClockCell.IsDate(cell);
 }

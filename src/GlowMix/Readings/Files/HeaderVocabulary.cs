@@ -146,6 +146,12 @@ internal static class HeaderVocabulary
             .SelectMany(list => list)
             .Distinct();
 
+    /// <summary>Light of which the instrument's response has been taken out.</summary>
+    public static readonly string[] Power = Words(
+        "irradianc|irradiaz|irradianz|bestrahlung|eclairement|radiance|strahldichte|strahlung|power|leistung|puissance|potencia|potenza",
+        "vermogen|облучен|мощност|放射照度|放射|辐照|輻照|功率|복사"
+    );
+
     private static string[] Words(params string[] lines) =>
         [.. string.Join('|', lines).Split('|').Select(HeaderFold.Of)];
 }

@@ -37,6 +37,8 @@ internal sealed class LightColumns(
                 && !(c.Role == ColumnRole.Unknown && (c.IsRunningIndex || c.IsSameScale(along)))
             ),
         ];
+        // A short name may mean something else: 'č.', 'i'.
+        rest = rest.Any(c => !c.IsRunningIndex) ? [.. rest.Where(c => !c.IsRunningIndex)] : rest;
         if (rest.Length == 0)
         {
             return SetAside();
@@ -108,6 +110,15 @@ internal sealed class LightColumns(
             || kind == ReadingKind.Decay
             || light.Role is not (ColumnRole.Raw or ColumnRole.Light or ColumnRole.Mean or ColumnRole.Unknown)
             || LightUnits.Of(light.Name) is { Unit: SpectralUnit.WPerM2Nm }
+            // The dark reading is that of the counts beside it.
+            || (
+                IsPower(light)
+                && columns.Any(c =>
+                    c != light
+                    && c.Role is ColumnRole.Raw or ColumnRole.Light or ColumnRole.Reference
+                    && !IsPower(c)
+                )
+            )
         )
         {
             return null;
@@ -145,18 +156,25 @@ internal sealed class LightColumns(
         return taken;
     }
 
+    // Power before counts: its colour means something.
     private static int Rank(TableColumn column) =>
         column.Role switch
         {
-            ColumnRole.Net => 7,
-            ColumnRole.Mean => 6,
-            ColumnRole.Light => 5,
+            ColumnRole.Mean => LightUnits.Of(column.Name)?.Unit == SpectralUnit.Counts ? 8 : 11,
+            ColumnRole.Light => LightUnits.Of(column.Name) is { Unit: SpectralUnit.WPerM2Nm } ? 10
+            : IsPower(column) ? 7
+            : 6,
+            ColumnRole.Net => 9,
             ColumnRole.Unknown => 4,
             ColumnRole.Raw => 3,
             ColumnRole.Share => 2,
             ColumnRole.Reference => 1,
             _ => 0,
         };
+
+    private static bool IsPower(TableColumn column) =>
+        HeaderWords.Has(HeaderFold.Of(column.Name), HeaderVocabulary.Power)
+        && LightUnits.Of(column.Name)?.Unit != SpectralUnit.Counts;
 
     // A column that is another minus a third, row by row, is the net one whatever the header calls it.
     private static TableColumn? Difference(TableColumn[] rest)

@@ -18,7 +18,7 @@ internal readonly record struct NumberSequence
         int breaks = Math.Min(up, down);
         int moves = Math.Max(up, down);
         int allowed = numbers.Length < 8 ? 0 : (int)Math.Max(1, 0.02 * pairs);
-        IsOrdered = moves > 0 && breaks <= allowed && moves >= 0.4 * pairs;
+        IsOrdered = moves > 0 && breaks <= allowed && moves >= (breaks == 0 ? 0.15 : 0.4) * pairs;
         double[] sorted = [.. numbers];
         Array.Sort(sorted);
         // A header's number or two among the rows must not decide.

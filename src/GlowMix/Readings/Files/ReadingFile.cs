@@ -109,6 +109,17 @@ public static class ReadingFile
         {
             return Refused(file, problem!, table.PlaceOf(table.NumberRows[0], 0));
         }
+        if (
+            Array.Find([choice.Along, choice.Light], c => c.OddMark is not null) is
+            { OddMark: { } odd } slipped
+        )
+        {
+            return Refused(
+                file,
+                ReadingTexts.OddMark(slipped.Told, table.TextAt(odd, slipped.Index)),
+                table.PlaceOf(odd, slipped.Index)
+            );
+        }
         var reader = new RowReader(table, choice, options, file);
         List<ReadRow> rows = reader.Read();
         if (reader.Problems.Count > 0)

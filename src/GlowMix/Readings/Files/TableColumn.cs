@@ -9,6 +9,7 @@ namespace GlowMix.Readings.Files;
 /// <param name="IsClock">They are times of the clock.</param>
 /// <param name="IsDuration">They are durations, each with its unit; read as minutes.</param>
 /// <param name="IsMixed">Some are durations with a unit, others numbers without or times of the clock; or they have several units.</param>
+/// <param name="OddMark">Row of a number of thousands among numbers with decimals: a slip of the decimal mark; null without.</param>
 /// <param name="Unit">The unit behind the numbers; empty where there is none.</param>
 /// <param name="IsFilled">Nearly every row has a number here.</param>
 internal sealed record TableColumn(
@@ -20,6 +21,7 @@ internal sealed record TableColumn(
     bool IsClock,
     bool IsDuration,
     bool IsMixed,
+    int? OddMark,
     string Unit,
     bool IsFilled
 )
@@ -100,11 +102,22 @@ internal sealed record TableColumn(
                 durations * 2 > found.Length,
                 durations > 0 && durations < found.Length
                     || units.Exists(u => !HeaderUnits.AreSame(u, units[0])),
+                OddMarkIn(table, i, found),
                 units.Count > 0 ? units[0] : "",
                 found.Length >= 0.9 * table.NumberRows.Count
             );
         }
         return columns;
+    }
+
+    private static int? OddMarkIn(CellTable table, int column, double[] numbers)
+    {
+        if (!table.HasGroups || numbers.Count(n => n != Math.Floor(n)) * 2 < numbers.Length)
+        {
+            return null;
+        }
+        int[] odd = [.. table.NumberRows.Where(row => table.IsGroupAlone(row, column))];
+        return odd.Length > 0 ? odd[0] : null;
     }
 
     // A column without a name may tell by its units: '4500 Å'.

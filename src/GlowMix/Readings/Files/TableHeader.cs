@@ -1,7 +1,10 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
 namespace GlowMix.Readings.Files;
 
 /// <summary>The names of a table's columns, from the lines above its numbers.</summary>
-internal static class TableHeader
+internal static partial class TableHeader
 {
     private const int MostLinesUp = 60;
 
@@ -31,8 +34,33 @@ internal static class TableHeader
             }
             nearest ??= cells;
         }
-        return nearest ?? [.. Enumerable.Repeat("", table.Width)];
+        return ListedNames(table) ?? nearest ?? [.. Enumerable.Repeat("", table.Width)];
     }
+
+    // '# 1 wavelength (nm)', 'column 2: counts': one name a line.
+    private static string[]? ListedNames(CellTable table)
+    {
+        string[] names = [.. Enumerable.Repeat("", table.Width)];
+        foreach (string line in table.HeaderLines.TakeLast(MostLinesUp))
+        {
+            if (
+                ListedName().Match(line) is { Success: true } match
+                && int.TryParse(match.Groups["number"].Value, CultureInfo.InvariantCulture, out int number)
+                && number >= 1
+                && number <= names.Length
+            )
+            {
+                names[number - 1] = match.Groups["name"].Value.Trim();
+            }
+        }
+        return Array.TrueForAll(names, n => n.Length > 0) && Array.Exists(names, IsScale) ? names : null;
+    }
+
+    [GeneratedRegex(
+        @"^[\s#%/;!*>]*(?:col\.?|columns?|spalte|colonne|columna|kolom)?\s*(?<number>\d{1,2})\s*[:=.)-]?\s+(?<name>\p{L}.*)$",
+        RegexOptions.IgnoreCase
+    )]
+    private static partial Regex ListedName();
 
     /// <summary>The cells of a header line that has one for each column; numbers only beside the word of a scale. Else null.</summary>
     private static string[]? CellsOf(string line, CellTable table)
@@ -108,6 +136,7 @@ internal static class TableHeader
     // 'Wavelength; 1; 2; mean': the repeats have numbers for names.
     private static bool AreNumbered(string[] cells) =>
         Array.Exists(cells, c => !IsNumber(c) && HeaderWords.RoleOf(c) == ColumnRole.Wavelength)
+            && (IsScale(cells[0]) || cells.Count(c => !IsNumber(c)) > 1)
         || (
             IsScale(cells[0]) && cells.Where(IsNumber).Select((c, i) => c == $"{i + 1}").All(isNext => isNext)
         );

@@ -81,6 +81,14 @@ public class BadReadingTests
         "min;mcd/m2\n1;100\n2;50\n10;9\n1;80\n2;40\n10;7\n",
         "5:1: the times begin again here: a second run; take one of them, such as --lines 2-4"
     )]
+    [InlineData(
+        "nm;E\n400;1.125\n450;2.250\n500;3,375\n550;4.125\n600;1.500\n",
+        "4:5: column 2 'E' has '3,375' among numbers with the other decimal mark: thousands or a slip? Write all of them alike"
+    )]
+    [InlineData(
+        "400 1 2 3 4\n440 5 6 7 8\n480 9 10 11 12\n520 13 12 11 10\n560 9 8 7 6\n600 5 4 3 2\n",
+        "1:1: " + ReadingTexts.WrappedRows
+    )]
     public void Each_bad_file_has_its_message(string text, string message) =>
         Assert.Equal(message, ReadText.Problem(text));
 

@@ -233,4 +233,24 @@ public class ColumnTests
             ReadText.Problem("nm;log10(E)\n400;1\n500;2\n600;1\n"),
             StringComparison.Ordinal
         );
+
+    [Theory]
+    [InlineData("nm;counts\n400;987\n450;1.002\n500;12.345\n550;980\n600;15\n")]
+    [InlineData("nm;counts\n400;987\n450;1,002\n500;12,345\n550;980\n600;15\n")]
+    [InlineData("setting\t7\nnm\tcounts\n400\t987\n450\t1.002\n500\t12.345\n550\t980\n600\t15\n")]
+    public void Either_mark_may_set_thousands_apart(string text)
+    {
+        SpectralReading reading = ReadText.Spectrum(text);
+        Assert.Equal([987, 1002, 12345, 980, 15], reading.Spectrum.Values.ToArray());
+        Assert.Contains(reading.Warnings, w => w.Code == "thousands_guessed");
+    }
+
+    [Fact]
+    public void A_setting_does_not_make_thousands_of_decimals() =>
+        Assert.Equal(
+            [400, 450, 500],
+            ReadText
+                .Spectrum("Stop  10\npixel  nm  sample\n1  400,000  5\n2  450,000  7\n3  500,000  6\n")
+                .Spectrum.WavelengthsNm.ToArray()
+        );
 }

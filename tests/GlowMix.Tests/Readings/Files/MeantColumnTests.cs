@@ -80,4 +80,49 @@ public class MeantColumnTests
         Assert.Equal(3, reading.Findings.Light.Number);
         Assert.Contains(reading.Warnings, w => w.Code == "column_guessed");
     }
+
+    [Theory]
+    [InlineData("nm;counts;irradiance", 3)]
+    [InlineData("nm;Signal (counts);E (mW/m²/nm)", 3)]
+    [InlineData("nm;calibration;counts;irradiance", 4)]
+    [InlineData("nm;sample;dark;E (mW/m²/nm)", 4)]
+    [InlineData("nm;sample;dark;Bestrahlungsstärke", 4)]
+    [InlineData("nm;1 (W/m²/nm);2 (W/m²/nm);mean", 4)]
+    [InlineData("č.;Vlnová délka;Hodnota", 3)]
+    [InlineData("# 1 wavelength (nm)\n# 2 dark\n# 3 reference\n# 4 irradiance", 4)]
+    public void Power_is_taken_before_counts_and_a_mean_before_both(string header, int light)
+    {
+        int columns = header.Contains('\n', StringComparison.Ordinal) ? 4 : header.Split(';').Length;
+        int index = header.StartsWith('č') ? 1 : 0;
+        string rows = string.Concat(
+            Enumerable
+                .Range(0, 30)
+                .Select(i =>
+                    string.Join(
+                        ';',
+                        Enumerable
+                            .Range(0, columns)
+                            .Select(c =>
+                                c == index ? 400 + (10 * i)
+                                : c < index ? i
+                                : 1 + (i * c % 7)
+                            )
+                    ) + "\n"
+                )
+        );
+        SpectralReading reading = ReadText.Spectrum(header + "\n" + rows);
+        Assert.Equal(light, reading.Findings.Light.Number);
+        Assert.Null(reading.Findings.Dark);
+    }
+
+    [Fact]
+    public void Each_row_thrice_is_one_spectrum() =>
+        Assert.Equal(
+            4,
+            ReadText
+                .Spectrum(
+                    "400;1\n400;1\n400;1\n450;3\n450;3\n450;3\n500;2\n500;2\n500;2\n550;1\n550;1\n550;1\n"
+                )
+                .Spectrum.Count
+        );
 }
