@@ -10,8 +10,6 @@ namespace GlowMix.Console.Commands;
 /// <summary>`glowmix new KIND NAME`: a first recipe, or a material from its label.</summary>
 internal sealed class NewCommand
 {
-    private const string Ending = ".yaml";
-
     private readonly Surroundings surroundings;
     private readonly IRecipeRunner runner;
     private readonly Starter starter;
@@ -85,28 +83,28 @@ internal sealed class NewCommand
 
     private int Run(ParseResult parsed)
     {
-        if (PathOf(parsed.GetValue(names) ?? [], out string name) is not { } path)
+        if (StartTarget.Of(parsed.GetValue(names) ?? [], starter, out string wrong) is not { } target)
         {
-            return ExitCode.Usage;
+            return Misunderstood(wrong);
         }
-        if (starter.Kind is not null && !IsMaterialName(name))
+        if (starter.Kind is not null && !target.IsMaterialName)
         {
             surroundings.Complain(
-                $"{ProblemTexts.Quote(name)} is no material's name; needed: small letters, digits and hyphens, such as glow-bag"
+                $"{ProblemTexts.Quote(target.Name)} is no material's name; needed: small letters, digits and hyphens, such as glow-bag"
             );
             return ExitCode.Content;
         }
-        if (File.Exists(surroundings.FullPath(path)))
+        if (File.Exists(surroundings.FullPath(target.Path)))
         {
-            return Problems.Tell([NotOver(path)], surroundings);
+            return Problems.Tell([target.NotOver], surroundings);
         }
-        var files = new FolderMaterials(FolderOfRecipes(path), surroundings);
-        var answers = new StartAnswers { Name = name };
+        var files = new FolderMaterials(target.FolderOfRecipes, surroundings);
+        var answers = new StartAnswers { Name = target.Name };
         if (AnswersOf(parsed, answers, new Shelf(files), out int code))
         {
             return starter.ProblemOf(answers) is { } problem
                 ? Misunderstood(problem)
-                : Write(path, answers, new Shelf(files), files);
+                : Write(target, answers, new Shelf(files), files);
         }
         return code;
     }
@@ -167,7 +165,7 @@ internal sealed class NewCommand
         return true;
     }
 
-    private int Write(string path, StartAnswers answers, Shelf shelf, FolderMaterials files)
+    private int Write(StartTarget target, StartAnswers answers, Shelf shelf, FolderMaterials files)
     {
         var made = starter.Make(answers, shelf, name => UserFile.Read(name, surroundings));
         int code = Problems.Tell(made.Problems, surroundings);
@@ -175,14 +173,16 @@ internal sealed class NewCommand
         {
             return code;
         }
-        var tried = made.Texts.Select(text => (text, problems: ProblemsOf(path, text, files))).ToList();
+        var tried = made
+            .Texts.Select(text => (text, problems: ProblemsOf(target.Path, text, files)))
+            .ToList();
         var (chosen, problems) = tried.Find(t => Problems.CodeOf(t.problems) == ExitCode.Done);
         if (chosen is null)
         {
             // The file does not exist, so a place in it would lead nowhere.
             foreach (var problem in tried[^1].problems.Where(p => p.Severity == Severity.Error))
             {
-                surroundings.Complain($"{path}: not written: {problem.Text}");
+                surroundings.Complain($"{target.Path}: not written: {problem.Text}");
             }
             if (tried.Count > 1)
             {
@@ -190,29 +190,29 @@ internal sealed class NewCommand
             }
             return ExitCode.Content;
         }
-        if (MakeFolder(path) is { } noFolder)
+        if (target.MakeFolder(surroundings) is { } noFolder)
         {
             return Problems.Tell([noFolder], surroundings);
         }
-        if (AtomicFile.Write(path, chosen, surroundings, IfThere.Keep) is { } unwritten)
+        if (AtomicFile.Write(target.Path, chosen, surroundings, IfThere.Keep) is { } unwritten)
         {
             return Problems.Tell(
-                [unwritten.Text == FileTexts.IsThere ? NotOver(path) : unwritten],
+                [unwritten.Text == FileTexts.IsThere ? target.NotOver : unwritten],
                 surroundings
             );
         }
         Problems.Tell(problems, surroundings);
-        Print(path, answers.Name, chosen);
+        Print(target, chosen);
         return ExitCode.Done;
     }
 
-    private void Print(string path, string name, string text)
+    private void Print(StartTarget target, string text)
     {
         var sheet = surroundings.Sheet();
-        sheet.Row("Written", path);
-        if (starter.Kind is not { } kind)
+        sheet.Row("Written", target.Path);
+        if (starter.Kind is null)
         {
-            sheet.Row("Next", $"glowmix predict {path}");
+            sheet.Row("Next", $"glowmix predict {target.Path}");
             sheet.Row("", "and change it in an editor; each line says what it is for");
             sheet.Row("Caution", Cautions.InFull);
             return;
@@ -223,14 +223,16 @@ internal sealed class NewCommand
             "Assumed",
             $"{assumed} of {sources.Length} {(sources.Length == 1 ? "value" : "values")}, in whole or in part; each says so"
         );
-        bool isShelved = path == ShelfPath(kind, name);
         sheet.Row(
             "In recipes",
-            isShelved
-                ? $"'{name}', in recipes that lie beside the folder materials"
-                : $"its path, from the recipe's folder, such as './{Path.GetFileName(path)}'"
+            target.IsShelved
+                ? $"'{target.Name}', in recipes that lie beside the folder materials"
+                : $"its path, from the recipe's folder, such as './{Path.GetFileName(target.Path)}'"
         );
-        sheet.Row("Look at it", isShelved ? $"glowmix materials {name}" : $"glowmix check {path}");
+        sheet.Row(
+            "Look at it",
+            target.IsShelved ? $"glowmix materials {target.Name}" : $"glowmix check {target.Path}"
+        );
         if (text.Contains("hours of glow", StringComparison.Ordinal))
         {
             sheet.Row(
@@ -240,7 +242,7 @@ internal sealed class NewCommand
         }
         sheet.Row("Caution", Cautions.InFull);
         foreach (
-            string caution in Document.Read(text, path).Root?["cautions"] is ListNode list
+            string caution in Document.Read(text, target.Path).Root?["cautions"] is ListNode list
                 ? list.Items.OfType<ScalarNode>().Select(s => s.Value)
                 : []
         )
@@ -257,58 +259,6 @@ internal sealed class NewCommand
             : MaterialCheck.ProblemsOf(file, Document.Read(file), surroundings, runner);
     }
 
-    private string? PathOf(string[] given, out string name)
-    {
-        name = "";
-        if (given is not [{ Length: > 0 } told])
-        {
-            Misunderstood(
-                given.Length == 0 ? $"new {starter.Word} needs a name"
-                : given.Length == 1 ? "the name is empty"
-                : $"new {starter.Word} takes one name, not {given.Length}"
-            );
-            return null;
-        }
-        bool isPath = told.EndsWith(Ending, StringComparison.Ordinal);
-        name = Path.GetFileName(isPath ? told[..^Ending.Length] : told);
-        if (name.Length == 0)
-        {
-            Misunderstood($"{ProblemTexts.Quote(told)} names no file");
-            return null;
-        }
-        return isPath ? told
-            : starter.Kind is { } kind && name == told ? ShelfPath(kind, name)
-            : told + Ending;
-    }
-
-    private static string ShelfPath(MaterialKind kind, string name) =>
-        Path.Combine("materials", kind.Folder(), name + Ending);
-
-    // A material in materials/KIND is for recipes two folders up.
-    private string FolderOfRecipes(string path)
-    {
-        string folder = Path.GetDirectoryName(path) ?? "";
-        return starter.Kind is { } kind && folder == Path.Combine("materials", kind.Folder()) ? "" : folder;
-    }
-
-    private Problem? MakeFolder(string path)
-    {
-        string folder = Path.GetDirectoryName(path) ?? "";
-        if (starter.Kind is not { } kind || folder != Path.Combine("materials", kind.Folder()))
-        {
-            return null;
-        }
-        try
-        {
-            Directory.CreateDirectory(surroundings.FullPath(folder));
-            return null;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return new(folder, null, FileTexts.CannotBeWritten("", e), Kind: ProblemKind.FileAccess);
-        }
-    }
-
     private int Misunderstood(string problem)
     {
         surroundings.Complain(problem);
@@ -319,10 +269,4 @@ internal sealed class NewCommand
         surroundings.Complain($"Try 'glowmix new {starter.Word} --help'.");
         return ExitCode.Usage;
     }
-
-    private static Problem NotOver(string path) =>
-        new(path, null, "is there already, and is kept; choose another name", Kind: ProblemKind.FileAccess);
-
-    private static bool IsMaterialName(string name) =>
-        name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-') && name[0] != '-';
 }

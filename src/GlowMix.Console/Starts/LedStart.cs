@@ -37,7 +37,7 @@ internal sealed class LedStart : Starter
             Applies = a => !a.Has("spectrum"),
             Question = "Colour temperature on the label in K",
         },
-        Keyed("ra", "led.ra", "", "the label's colour rendering") with
+        Keyed("ra", "led.ra", "Ra", "the label's colour rendering") with
         {
             Applies = a => a.Has("cct-k"),
             Question = "Colour rendering Ra, empty if silent",

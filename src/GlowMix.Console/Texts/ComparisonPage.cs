@@ -69,7 +69,7 @@ internal sealed class ComparisonPage
             yield return new PageBlock.Heading("The yardstick moved");
             yield return new PageBlock.Points(yardstick);
         }
-        foreach (var block in Targets())
+        foreach (var block in ComparisonTargets.Of(comparison))
         {
             yield return block;
         }
@@ -91,74 +91,8 @@ internal sealed class ComparisonPage
         yield return new PageBlock.Paragraph(Cautions.EscapeRoutes);
     }
 
-    private IEnumerable<PageBlock> Targets()
-    {
-        if (comparison.Targets.IsEmpty)
-        {
-            yield break;
-        }
-        yield return new PageBlock.Heading("Targets");
-        yield return new PageBlock.Paragraph(Verdict());
-        yield return new PageBlock.Points([
-            .. comparison.Targets.Select(t =>
-                TargetRows.Of(t.After)
-                + (t.Before.State == t.After.State ? "" : $" (before: {InWords(t.Before)})")
-            ),
-        ]);
-    }
-
-    private string Verdict()
-    {
-        var targets = comparison.Targets;
-        string[] broken = [.. targets.Where(t => t.Breaks).Select(t => NameOf(t.After))];
-        string[] mended = [.. targets.Where(t => t.Mends).Select(t => NameOf(t.After))];
-        string[] missed =
-        [
-            .. targets
-                .Where(t => t.After.State == TargetState.Missed && !t.Breaks)
-                .Select(t => NameOf(t.After)),
-        ];
-        string[] unsure =
-        [
-            .. targets
-                .Where(t => t.Before.State == TargetState.Met && t.After.State == TargetState.TooClose)
-                .Select(t => NameOf(t.After)),
-        ];
-        var parts = new List<string>();
-        AddPart("breaks", broken);
-        AddPart("no longer sure", unsure);
-        AddPart("still missed", missed);
-        AddPart("no longer missed", mended);
-        if (parts.Count > 0)
-        {
-            string text = string.Join("; ", parts);
-            return $"{char.ToUpperInvariant(text[0])}{text[1..]}.";
-        }
-        return targets.All(t => t.After.State == TargetState.Met)
-            ? targets.All(t => t.Before.State == TargetState.Met)
-                ? "All still met."
-                : "All met."
-            : "None breaks.";
-
-        void AddPart(string word, string[] names)
-        {
-            if (names.Length > 0)
-            {
-                parts.Add($"{word}: {string.Join(", ", names)}");
-            }
-        }
-    }
-
     private bool TargetsMoved =>
         comparison.Differences.Any(d => d.KeyPath.StartsWith("targets.", StringComparison.Ordinal));
-
-    private static string NameOf(TargetVerdict verdict) =>
-        verdict.Target.AtMinutes is { } minutes
-            ? $"{verdict.Figure.Family} at {Digits.Plain(minutes)} min"
-            : verdict.Figure.Name;
-
-    private static string InWords(TargetVerdict verdict) =>
-        TargetRows.WordOf(verdict.State).Replace('_', ' ');
 
     private IEnumerable<PageBlock> Figures()
     {

@@ -42,14 +42,14 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
         switch (node)
         {
             case MappingNode mapping:
-                var keys = KeysOf(shape, mapping);
+                var keys = TidyShapes.KeysOf(shape, mapping);
                 for (int i = 0; i < mapping.Entries.Length; i++)
                 {
                     var entry = mapping.Entries[i];
                     int end = i + 1 < mapping.Entries.Length ? mapping.Entries[i + 1].Key.Span.Start : limit;
                     var block = Begin(blocks, entry.Key.Span.Start, indent);
-                    block.Order = OrderOf(keys, shape, entry.Key.Value);
-                    Entry(block, entry, indent, ShapeOf(keys, shape, entry.Key.Value), end);
+                    block.Order = TidyShapes.OrderOf(keys, shape, entry.Key.Value);
+                    Entry(block, entry, indent, TidyShapes.ShapeOf(keys, shape, entry.Key.Value), end);
                 }
                 break;
             case ListNode list:
@@ -83,7 +83,7 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
             {
                 written.Add("");
             }
-            written.Add(Spaces(indent) + tail.Text);
+            written.Add(TidyLines.Spaces(indent) + tail.Text);
             next++;
         }
         return written;
@@ -100,7 +100,7 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
             close = close < 0 && isSetOff ? above.Count : close;
             for (int i = 0; i < close; i++)
             {
-                blocks[^1].Lines.Add(Spaces(indent) + above[i].Text);
+                blocks[^1].Lines.Add(TidyLines.Spaces(indent) + above[i].Text);
             }
             above.RemoveRange(0, Math.Max(close, 0));
         }
@@ -111,7 +111,7 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
             {
                 block.Lines.Add("");
             }
-            block.Lines.Add(Spaces(indent) + above[i].Text);
+            block.Lines.Add(TidyLines.Spaces(indent) + above[i].Text);
         }
         if (above.Count > 0 && isSetOff)
         {
@@ -123,7 +123,7 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
 
     private void Entry(TidyBlock block, MappingEntry entry, int indent, Shape? shape, int limit)
     {
-        string head = Spaces(indent) + SourceText.Slice(text, entry.Key.Span) + ":";
+        string head = TidyLines.Spaces(indent) + SourceText.Slice(text, entry.Key.Span) + ":";
         int column = entry.Key.Place.Column - 1;
         switch (entry.Value)
         {
@@ -146,7 +146,7 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
 
     private void Item(TidyBlock block, DocumentNode item, int indent, Shape? shape, int limit)
     {
-        string dash = Spaces(indent) + "-";
+        string dash = TidyLines.Spaces(indent) + "-";
         int column = item.Place.Column - 1;
         switch (item)
         {
@@ -167,10 +167,12 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
                     inner[0] = trailing.Lines[^1];
                 }
                 // What stands above the first line of the item stands above its dash.
-                int first = inner.FindIndex(line => !IsCommentOrBlank(line));
+                int first = inner.FindIndex(line => !TidyLines.IsCommentOrBlank(line));
                 for (int i = 0; i < first; i++)
                 {
-                    block.Lines.Add(inner[i].Length == 0 ? "" : Spaces(indent) + inner[i].TrimStart());
+                    block.Lines.Add(
+                        inner[i].Length == 0 ? "" : TidyLines.Spaces(indent) + inner[i].TrimStart()
+                    );
                 }
                 block.Lines.Add(dash + " " + inner[first].TrimStart());
                 block.Lines.AddRange(inner.Skip(first + 1));
@@ -185,18 +187,32 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
         switch (flow)
         {
             case MappingNode mapping:
-                var keys = KeysOf(shape, mapping);
-                foreach (var entry in mapping.Entries.OrderBy(e => OrderOf(keys, shape, e.Key.Value)))
+                var keys = TidyShapes.KeysOf(shape, mapping);
+                foreach (
+                    var entry in mapping.Entries.OrderBy(e => TidyShapes.OrderOf(keys, shape, e.Key.Value))
+                )
                 {
-                    string head = Spaces(indent) + SourceText.Slice(text, entry.Key.Span) + ":";
-                    AddOpened(written, head, entry.Value, indent, ShapeOf(keys, shape, entry.Key.Value));
+                    string head = TidyLines.Spaces(indent) + SourceText.Slice(text, entry.Key.Span) + ":";
+                    AddOpened(
+                        written,
+                        head,
+                        entry.Value,
+                        indent,
+                        TidyShapes.ShapeOf(keys, shape, entry.Key.Value)
+                    );
                 }
                 break;
             case ListNode list:
                 foreach (var item in list.Items)
                 {
                     var inner = new List<string>();
-                    AddOpened(inner, Spaces(indent) + "-", item, indent, (shape as ListShape)?.Item);
+                    AddOpened(
+                        inner,
+                        TidyLines.Spaces(indent) + "-",
+                        item,
+                        indent,
+                        (shape as ListShape)?.Item
+                    );
                     if (inner.Count > 1)
                     {
                         inner[1] = $"{inner[0]} {inner[1].TrimStart()}";
@@ -274,7 +290,7 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
         // Those in front of it, behind the key or between.
         for (int i = from; i < next && comments[i].Index < span.Start; i++)
         {
-            block.Lines.Add(Spaces(indent) + comments[i].Text);
+            block.Lines.Add(TidyLines.Spaces(indent) + comments[i].Text);
         }
         string[] raw = [.. SourceText.Slice(text, span).Split('\n').Select(l => l.TrimEnd('\r'))];
         int shift = indent - column;
@@ -286,9 +302,9 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
         block.Lines.Add($"{head} {raw[0]}");
         foreach (string line in raw.Skip(1).SkipLast(1))
         {
-            block.Lines.Add(Shifted(line, shift));
+            block.Lines.Add(TidyLines.Shifted(line, shift));
         }
-        Line(block, Shifted(raw[^1], shift), span.End);
+        Line(block, TidyLines.Shifted(raw[^1], shift), span.End);
     }
 
     // One line with the comment behind it; further ones that stood between key and value go above.
@@ -302,7 +318,7 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
         }
         for (int i = 0; i + 1 < own.Count; i++)
         {
-            block.Lines.Add(Spaces(code.Length - code.TrimStart().Length) + own[i].Text);
+            block.Lines.Add(TidyLines.Spaces(code.Length - code.TrimStart().Length) + own[i].Text);
         }
         block.Lines.Add(
             own.Count == 0 ? code : code.PadRight(Math.Max(own[^1].Column, code.Length + Step)) + own[^1].Text
@@ -335,50 +351,9 @@ internal sealed class TidyWriter(Document document, TextLines lines, IReadOnlyLi
         return dash < 0 ? start : dash;
     }
 
-    private static MappingShape? KeysOf(Shape? shape, MappingNode mapping) =>
-        shape switch
-        {
-            MappingShape keys => keys,
-            EitherShape either => either
-                .Shapes.OfType<MappingShape>()
-                .FirstOrDefault(s => mapping.Entries.All(e => s.Find(e.Key.Value) is not null)),
-            _ => null,
-        };
-
-    private static Shape? ShapeOf(MappingShape? keys, Shape? shape, string key) =>
-        keys?.Find(key)?.Shape ?? keys?.OtherKeys ?? (shape as TableShape)?.Value;
-
-    // Rows of a table stand by their numbers, keys as the shape has them, unknown ones last.
-    private static double OrderOf(MappingShape? keys, Shape? shape, string key)
-    {
-        if (keys is null)
-        {
-            return shape is TableShape && NumberText.TryRead(key, out double at) ? at : 0;
-        }
-        int known = 0;
-        while (known < keys.Keys.Length && keys.Keys[known].Name != key)
-        {
-            known++;
-        }
-        return known;
-    }
-
     private static bool IsFlow(DocumentNode node) =>
         node is MappingNode { IsFlow: true } or ListNode { IsFlow: true };
 
     private static bool IsEmpty(DocumentNode node) =>
         node is MappingNode { Entries.Length: 0 } or ListNode { Items.Length: 0 };
-
-    private static bool IsCommentOrBlank(string line)
-    {
-        var trimmed = line.AsSpan().TrimStart();
-        return trimmed.Length == 0 || trimmed[0] == '#';
-    }
-
-    private static string Shifted(string line, int shift) =>
-        line.Trim().Length == 0 ? ""
-        : shift >= 0 ? Spaces(shift) + line
-        : line[Math.Min(-shift, line.Length - line.TrimStart().Length)..];
-
-    private static string Spaces(int count) => new(' ', Math.Max(0, count));
 }
