@@ -3,7 +3,6 @@ using GlowMix.Console.Tune.Model;
 using GlowMix.Console.Tune.Views;
 using GlowMix.Documents;
 using Terminal.Gui.App;
-using Terminal.Gui.Drivers;
 
 namespace GlowMix.Console.Tune;
 
@@ -11,8 +10,6 @@ namespace GlowMix.Console.Tune;
 internal static class TuneRun
 {
     private static readonly TimeSpan diskEvery = TimeSpan.FromSeconds(1);
-
-    private const ushort IterationsPerSecond = 100;
 
     /// <summary>Runs until the user leaves.</summary>
     /// <param name="text">The recipe's text.</param>
@@ -53,14 +50,12 @@ internal static class TuneRun
     {
         var files = FolderMaterials.BesideFile(text.Name, surroundings);
         var predictor = runner.PredictorFor(files);
-        // Twice and a half as often as the toolkit would look for keys and answers: what a turn gives is seen so much sooner.
-        Application.MaximumIterationsPerSecond = IterationsPerSecond;
-        app.Init(DriverRegistry.Names.ANSI);
+        var loop = new WakefulLoop(app);
         TuneScreen? screen = null;
         TuneModel? model = null;
         var foreteller = new ModelForeteller(predictor);
         void Post(Action action) =>
-            app.Invoke(() =>
+            loop.Post(() =>
             {
                 action();
                 screen?.Refresh();
@@ -93,7 +88,7 @@ internal static class TuneRun
                 }
             );
             // A signal from outside ends the run as a key would, without a question.
-            using var stopped = surroundings.Stop.Register(() => app.Invoke(() => app.RequestStop()));
+            using var stopped = surroundings.Stop.Register(() => loop.Post(() => app.RequestStop()));
             app.Run(screen);
         }
         finally

@@ -11,6 +11,10 @@ namespace GlowMix.Console.Tune.Model;
 /// <summary>The recipe under the hand: its knobs, the one that is held, and the way back. Refuses what the recipe could not hold.</summary>
 internal sealed class Bench
 {
+    // What is pressed most comes first.
+    private static readonly StepSize[] stepSizes = [StepSize.Usual, StepSize.Fine, StepSize.Large];
+    private static readonly bool[] upAndDown = [true, false];
+
     private readonly KnobBoard board;
     private readonly Func<RecipeDocument, PieceReading> assemble;
     private History history;
@@ -106,7 +110,10 @@ internal sealed class Bench
         : knob.Next(size, up) is { } next ? Set(knob, next)
         : $"{Capital(knob.FullLabel)}: this is the {(up ? "last" : "first")} on the shelf.";
 
-    /// <summary>Where the next turn of the held knob leads, up and down; put together when it is asked for, on any thread.</summary>
+    /// <summary>
+    /// Where the next turn of the held knob leads, in usual, fine and large steps up and down; put together when it is asked for, on
+    /// any thread.
+    /// </summary>
     public IEnumerable<RecipeDocument> Ahead() =>
         Held is { WhyFixed: "" } knob ? Neighbours(Document, knob) : [];
 
@@ -125,12 +132,9 @@ internal sealed class Bench
 
     private static IEnumerable<RecipeDocument> Neighbours(RecipeDocument document, Knob knob)
     {
-        foreach (bool up in new[] { true, false })
+        var values = from size in stepSizes from up in upAndDown select knob.Next(size, up);
+        foreach (string value in values.OfType<string>().Distinct())
         {
-            if (knob.Next(StepSize.Usual, up) is not { } value)
-            {
-                continue;
-            }
             var next = KnobBoard.Turned(document, knob, value);
             if (next.Recipe is not null)
             {

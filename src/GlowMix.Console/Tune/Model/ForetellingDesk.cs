@@ -41,6 +41,9 @@ internal sealed class ForetellingDesk : IDesk, IDisposable
         });
         bands.Put(stop =>
         {
+            // The next key counts more than the bands of this state.
+            while (!ahead.IsIdle && !stop.WaitHandle.WaitOne(handStill)) { }
+            stop.ThrowIfCancellationRequested();
             Tell(Guarded(document, () => foreteller.Rough(document)), stop);
             stop.ThrowIfCancellationRequested();
             Tell(Guarded(document, () => foreteller.Banded(document, stop)), stop);

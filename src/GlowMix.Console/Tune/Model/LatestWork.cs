@@ -12,6 +12,7 @@ internal sealed class LatestWork : IDisposable
     private CancellationTokenSource current = new();
     private Action<CancellationToken>? pending;
     private bool hasEnded;
+    private volatile bool isIdle = true;
 
     /// <param name="name">Of the thread.</param>
     /// <param name="rest">How long no new job must come before one is begun.</param>
@@ -27,6 +28,9 @@ internal sealed class LatestWork : IDisposable
         }.Start();
     }
 
+    /// <summary>Nothing is under way or waits.</summary>
+    public bool IsIdle => isIdle;
+
     /// <summary>Gives it another job.</summary>
     public void Put(Action<CancellationToken> job)
     {
@@ -35,6 +39,7 @@ internal sealed class LatestWork : IDisposable
             current.Cancel();
             current = new();
             pending = job;
+            isIdle = false;
         }
         wake.Set();
     }
@@ -84,6 +89,10 @@ internal sealed class LatestWork : IDisposable
             catch (OperationCanceledException)
             {
                 // Something newer was asked for.
+            }
+            lock (gate)
+            {
+                isIdle = pending is null;
             }
         }
     }
