@@ -42,7 +42,7 @@ internal static class Cli
         {
             return Last(
                 surroundings,
-                $"an error in the program: {e.GetType().Name}: {e.Message} Please report it together with the files it read.",
+                $"an error in the program: {e.GetType().Name}: {e.Message.TrimEnd('.', ' ')}. Please report it together with the files it read.",
                 ExitCode.Content
             );
         }

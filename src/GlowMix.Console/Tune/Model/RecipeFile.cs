@@ -124,11 +124,11 @@ internal sealed class RecipeFile
         );
     }
 
-    /// <summary>Leaves what is not saved beside the file, if it is not there yet.</summary>
+    /// <summary>Leaves what is not saved beside the file, if it is not there yet; not after the user has left and dropped it.</summary>
     public void Autosave(TuneModel model)
     {
         string text = model.Bench.Document.Text;
-        if (HasChanges(model) && text != autosaved)
+        if (!model.HasEnded && HasChanges(model) && text != autosaved)
         {
             store.WriteAutosave(text);
             autosaved = text;

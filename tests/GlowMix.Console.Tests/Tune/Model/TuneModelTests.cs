@@ -323,6 +323,20 @@ public class TuneModelTests
     }
 
     [Fact]
+    public void Turns_that_were_dropped_when_leaving_are_not_left_beside_the_file_again()
+    {
+        var rig = new TuneRig();
+        rig.Hold(Loading);
+        rig.Press("+");
+        rig.Model.File.Autosave(rig.Model);
+        rig.Press("qd");
+        Assert.True(rig.Model.HasEnded);
+        // As the run does at its end, whatever ended it.
+        rig.Model.File.Autosave(rig.Model);
+        Assert.Null(rig.Store.Autosaved);
+    }
+
+    [Fact]
     public void What_was_saved_and_then_written_over_by_someone_is_left_beside_the_file_again()
     {
         var rig = new TuneRig();
