@@ -106,6 +106,10 @@ public static class ReadingTexts
             $"the wavelengths begin again here: a second spectrum; take one of them, such as --lines {firstLine}-{lastLine}"
         );
 
+    /// <summary>A wavelength with a slip.</summary>
+    public static string OutOfOrder(double nm, double before, double after) =>
+        Invariant($"{nm:0.###} nm stands between {before:0.###} and {after:0.###} nm; correct it");
+
     /// <summary>A second run of times.</summary>
     public static string SecondRun(int firstLine, int lastLine) =>
         Invariant(

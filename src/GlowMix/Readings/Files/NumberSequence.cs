@@ -26,8 +26,8 @@ internal readonly record struct NumberSequence
         Least = sorted.Length > 0 ? sorted[cut] : double.NaN;
         Most = sorted.Length > 0 ? sorted[^(1 + cut)] : double.NaN;
         IsConstant = sorted.Length > 0 && sorted[0] == sorted[^1];
-        (double step, Unevenness) = StepsOf(numbers, IsDescending ? -1 : 1);
-        IsRunningNumber = IsOrdered && Unevenness < 1e-9 && step == 1 && Least == Math.Floor(Least);
+        Unevenness = UnevennessOf(numbers, IsDescending ? -1 : 1);
+        IsRunningNumber = IsOrdered && AreSteppedByOne(numbers);
     }
 
     /// <summary>They rise or fall throughout, but for a slip or two; equal neighbours count as neither.</summary>
@@ -45,7 +45,7 @@ internal readonly record struct NumberSequence
     /// <summary>All are the same.</summary>
     public bool IsConstant { get; }
 
-    /// <summary>Whole numbers in steps of exactly 1.</summary>
+    /// <summary>Whole numbers in steps of exactly 1, but for a row or two that are missing in long columns.</summary>
     public bool IsRunningNumber { get; }
 
     /// <summary>Standard deviation of the steps over their mean; 0 for an even scale.</summary>
@@ -54,8 +54,24 @@ internal readonly record struct NumberSequence
     /// <summary>Of a column.</summary>
     public static NumberSequence Of(double[] numbers) => new(numbers);
 
-    // Mean of the steps that go the column's way, and their deviation over it; equal neighbours make none.
-    private static (double MeanStep, double Unevenness) StepsOf(double[] numbers, int sign)
+    private static bool AreSteppedByOne(double[] numbers)
+    {
+        const double MostGaps = 0.05;
+        int gaps = 0;
+        for (int i = 1; i < numbers.Length; i++)
+        {
+            double step = Math.Abs(numbers[i] - numbers[i - 1]);
+            if (step != Math.Floor(step))
+            {
+                return false;
+            }
+            gaps += step > 1 ? 1 : 0;
+        }
+        return numbers[0] == Math.Floor(numbers[0]) && gaps <= MostGaps * numbers.Length;
+    }
+
+    // Deviation of the steps that go the column's way over their mean; equal neighbours make none.
+    private static double UnevennessOf(double[] numbers, int sign)
     {
         double sum = 0;
         double squares = 0;
@@ -72,9 +88,9 @@ internal readonly record struct NumberSequence
         }
         if (steps == 0)
         {
-            return (0, double.PositiveInfinity);
+            return double.PositiveInfinity;
         }
         double mean = sum / steps;
-        return (mean, Math.Sqrt(Math.Max(0, (squares / steps) - (mean * mean))) / mean);
+        return Math.Sqrt(Math.Max(0, (squares / steps) - (mean * mean))) / mean;
     }
 }

@@ -6,6 +6,7 @@ namespace GlowMix.Readings.Files;
 internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOptions options, string file)
 {
     private const int MostProblems = 20;
+    private const int FewInRows = 10;
 
     // Not needed for any figure: a calibration often ends in NaN there.
     private const double VisibleFromNm = 380;
@@ -35,11 +36,23 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
             ? [choice.Along.Index, choice.Light.Index, darkColumn.Index]
             : [choice.Along.Index, choice.Light.Index];
         int needed = used.Max() + 1;
+        int start = StartOf(table.NumberRows[0]);
         int last = EndOf(table.NumberRows[^1], needed);
-        for (int row = StartOf(table.NumberRows[0]); row <= last && Problems.Count < MostProblems; row++)
+        // A number too many, in a few rows alone: two lines in one, or a delimiter too many.
+        int[] wide = [.. Enumerable.Range(start, last - start + 1).Where(HasNumberBeyond)];
+        if (wide.Length * FewInRows > table.NumberRows.Count)
+        {
+            wide = [];
+        }
+        for (int row = start; row <= last && Problems.Count < MostProblems; row++)
         {
             if (table.CellsOf(row) == 0)
             {
+                continue;
+            }
+            if (wide.Contains(row))
+            {
+                Refuse(row, double.NaN, used, table.CellsOf(row) + 1);
                 continue;
             }
             double along = table.NumberAt(row, choice.Along.Index);
@@ -182,6 +195,13 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
         ];
         return rest.Length > MostRemarks ? rest[0] : null;
     }
+
+    private bool HasNumberBeyond(int row) =>
+        IsPlace(row)
+        && !IsRemark(row)
+        && Enumerable
+            .Range(table.Width, Math.Max(0, table.CellsOf(row) - table.Width))
+            .Any(column => table.SortOf(row, column) == CellSort.Number);
 
     private bool IsRemark(int row)
     {

@@ -144,6 +144,15 @@ internal sealed class SpectrumRows
         }
         IsDescending = down > up;
         int turns = Math.Min(up, down);
+        if (turns is 1 && Outlier(IsDescending ? -1 : 1) is { } slip)
+        {
+            Problem = new(
+                file,
+                table.PlaceOf(rows[slip].Row, 0),
+                ReadingTexts.OutOfOrder(rows[slip].Nm, rows[slip - 1].Nm, rows[slip + 1].Nm)
+            );
+            return;
+        }
         int? reset =
             turns > 0 && turns * RowsPerReset <= rows.Count + RowsPerReset
                 ? FirstReset(IsDescending ? -1 : 1)
@@ -169,6 +178,24 @@ internal sealed class SpectrumRows
             );
         }
         Merge();
+    }
+
+    // One wavelength far from both its neighbours, which follow on each other: a slip, and not two lines that changed places.
+    private int? Outlier(int sign)
+    {
+        const int FarSteps = 3;
+        double far = FarSteps * MedianStepNm();
+        for (int i = 1; i + 1 < rows.Count; i++)
+        {
+            double ahead = sign * (rows[i].Nm - rows[i - 1].Nm);
+            double back = sign * (rows[i].Nm - rows[i + 1].Nm);
+            bool goesOn = sign * (rows[i + 1].Nm - rows[i - 1].Nm) is > 0 and var step && step <= far;
+            if (goesOn && (back > far || ahead < -far))
+            {
+                return i;
+            }
+        }
+        return null;
     }
 
     private int? FirstReset(int sign)

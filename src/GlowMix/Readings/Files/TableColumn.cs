@@ -123,6 +123,11 @@ internal sealed record TableColumn(
     // A column without a name may tell by its units: '4500 Å'.
     private static ColumnRole RoleOf(string name, List<string> units)
     {
+        // '10 s' tells which of several readings it is.
+        if (NumberCell.TryRead(NumberCell.Trim(name), '.', out _))
+        {
+            return ColumnRole.Unknown;
+        }
         ColumnRole role = HeaderWords.RoleOf(name);
         return role != ColumnRole.Unknown || units.Count == 0 ? role : HeaderWords.RoleOf(units[0]);
     }

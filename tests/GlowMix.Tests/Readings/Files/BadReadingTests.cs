@@ -89,6 +89,14 @@ public class BadReadingTests
         "400 1 2 3 4\n440 5 6 7 8\n480 9 10 11 12\n520 13 12 11 10\n560 9 8 7 6\n600 5 4 3 2\n",
         "1:1: " + ReadingTexts.WrappedRows
     )]
+    [InlineData(
+        "400;1\n410;2\n420;3\n430;2\n440;1450;2\n460;1\n470;2\n480;3\n490;2\n500;1\n510;2\n520;1\n",
+        "5:1: a row of 3 columns among rows of 2; complete it, put # before a remark, or leave such lines out with --lenient"
+    )]
+    [InlineData(
+        "nm;E\n400;1\n410;2\n620;3\n430;2\n440;1\n450;2\n",
+        "4:1: 620 nm stands between 410 and 430 nm; correct it"
+    )]
     public void Each_bad_file_has_its_message(string text, string message) =>
         Assert.Equal(message, ReadText.Problem(text));
 

@@ -125,4 +125,37 @@ public class MeantColumnTests
                 )
                 .Spectrum.Count
         );
+
+    [Fact]
+    public void Two_lines_that_changed_places_are_sorted_and_told()
+    {
+        SpectralReading reading = ReadText.Spectrum(
+            "400;1\n410;2\n430;4\n420;3\n440;5\n450;6\n460;5\n470;4\n480;3\n"
+        );
+        Assert.Equal([1, 2, 3, 4, 5, 6, 5, 4, 3], reading.Spectrum.Values.ToArray());
+        Assert.Contains(reading.Warnings, w => w.Code == "rows_sorted");
+    }
+
+    [Fact]
+    public void A_running_number_may_miss_a_row()
+    {
+        string text = string.Concat(
+            Enumerable
+                .Range(0, 60)
+                .Where(i => i != 22)
+                .Select(i => $"{i}\t{400 + (5 * i)}\t{1 + (i * 7 % 11)}\n")
+        );
+        Assert.Equal(3, ReadText.Spectrum(text).Findings.Light.Number);
+    }
+
+    [Fact]
+    public void Columns_named_by_numbers_are_a_guess_that_is_told() =>
+        Assert.Contains(
+            "column 3 '10 s'",
+            ReadText
+                .Spectrum("nm;0 s;10 s\n400;5;4\n500;7;3\n600;6;2\n")
+                .Warnings.Single(w => w.Code == "column_guessed")
+                .Text,
+            StringComparison.Ordinal
+        );
 }
