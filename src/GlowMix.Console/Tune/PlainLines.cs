@@ -66,7 +66,7 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet, Func<RecipeDocume
                 break;
             case ["undo" or "redo"]:
                 model.GoBack(words[0] == "redo");
-                sheet.Paragraph(model.Foot);
+                sheet.Paragraph(Foot);
                 break;
             case ["markings" or "batch" or "origins"]:
                 Page(words[0]);
@@ -114,11 +114,13 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet, Func<RecipeDocume
         }
     }
 
+    private string Foot => model.Foot.Replace(FootText.UseOfArrows, "", StringComparison.Ordinal);
+
     private void Figures()
     {
         if (model.Now?.Prediction is not { } now)
         {
-            sheet.Paragraph(model.Foot);
+            sheet.Paragraph(Foot);
             return;
         }
         bool hasBands = model.Now is { HasBands: true };
@@ -199,7 +201,7 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet, Func<RecipeDocume
             model.Question = null;
             return $"{question.Text} Save under another name.";
         }
-        return model.Foot;
+        return Foot;
     }
 
     private void Turn(string[] words)
@@ -232,7 +234,7 @@ internal sealed class PlainLines(TuneModel model, Sheet sheet, Func<RecipeDocume
             sheet.Paragraph(refusal);
             return;
         }
-        sheet.Paragraph(model.Foot);
+        sheet.Paragraph(Foot);
     }
 
     // By place, by the whole name, by the last word where only one has it.

@@ -3,6 +3,17 @@ namespace GlowMix.Console.Tests.Tune;
 public class PlainLinesTests
 {
     [Fact]
+    public void Lines_do_not_speak_of_arrows()
+    {
+        using var program = new CommandLine();
+        program.Write("stair-edge.yaml", TuneRig.StairEdge);
+        program.Typed = new(["drive 30", "undo", "quit"]);
+        Assert.Equal(ExitCode.Done, program.Run("tune", "--plain", "stair-edge.yaml"));
+        Assert.Contains("As the file has it.", program.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("Arrows", program.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Lines_turn_numbers_and_save_through_a_pipe()
     {
         using var program = new CommandLine();

@@ -5,6 +5,11 @@ namespace GlowMix.Console.Tune.Model;
 /// <summary>What stands at the foot: a question, what is being typed, a notice, or what the last turn gave and took.</summary>
 internal static class FootText
 {
+    /// <summary>How keys turn numbers, where there are keys.</summary>
+    public const string UseOfArrows = " Arrows choose a number and turn it.";
+
+    private const string Unturned = "As the file has it.";
+
     /// <summary>The text.</summary>
     /// <param name="model">What is shown.</param>
     /// <param name="notice">What was said since the last key; empty if nothing was.</param>
@@ -60,7 +65,7 @@ internal static class FootText
         }
         if (bench.Before is null)
         {
-            return "As the file has it. Arrows choose a number and turn it.";
+            return Unturned + UseOfArrows;
         }
         var balance = bench.Document.Recipe?.Balance;
         return model.Now?.Prediction is { } now && model.Of(bench.Before) is { } before

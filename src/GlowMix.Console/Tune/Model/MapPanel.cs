@@ -82,7 +82,7 @@ internal sealed class MapPanel(TuneModel model, IMapWork work)
             var cell = map[Cursor.Across, Cursor.Up];
             return cell is null ? $"{Where(map)}: …"
                 : cell.MissedCount is null ? $"{Where(map)}: {cell.Missed}"
-                : $"{Where(map)}: {Digits.Cct(cell.CctK)} K, {Digits.Percent(cell.FluxKeptPercent)} of the light, glow {Digits.Two(cell.GlowMcdPerM2)} mcd/m²; {cell.Missed}.";
+                : $"{Where(map)}: {(cell.CctK is null ? "no CCT" : $"{Digits.Cct(cell.CctK)} K")}, {Digits.Percent(cell.FluxKeptPercent)} of the light, glow {Digits.Two(cell.GlowMcdPerM2)} mcd/m²; {cell.Missed}.";
         }
     }
 

@@ -30,7 +30,7 @@ internal static class CurvePicture
         {
             Paint(leaf, field, x, y, drawn);
         }
-        leaf.Put(field.X + 1, field.Y, y.Label, axes, field.Columns - 1);
+        YLabel(leaf, field, y.Label, axes);
         XValues(leaf, field, x, axes);
         Legend(leaf, area.From(area.Rows - 1), curves, axes);
     }
@@ -90,6 +90,17 @@ internal static class CurvePicture
                 leaf.PutRight(area.X + GutterColumns - 1, field.Y + row, Axis.TickText(tick), look);
             }
         }
+    }
+
+    // At the left, or where a curve begins there at the right.
+    private static void YLabel(Leaf leaf, Area field, string label, Look look)
+    {
+        int left = field.X + 1;
+        bool isFree = Enumerable
+            .Range(left, Math.Min(label.Length + 1, field.Columns - 1))
+            .All(x => leaf.LetterAt(x, field.Y) == " ");
+        int at = isFree ? left : Math.Max(left, field.X + field.Columns - label.Length);
+        leaf.Put(at, field.Y, label, look, field.X + field.Columns - at);
     }
 
     private static void XValues(Leaf leaf, Area field, Axis x, Look look)

@@ -141,8 +141,10 @@ internal static class NumbersPicture
                 y++;
                 continue;
             }
-            leaf.Put(1, y, $"{name} {bounds}", Look.Plain.Faint, leaf.Columns - 2);
-            leaf.Put(3, line, told, look, leaf.Columns - 4);
+            string wanted = $"{name} {bounds}";
+            bool hasRoom = Leaf.WidthOf(wanted) <= leaf.Columns - 2;
+            leaf.Put(1, y, hasRoom ? wanted : name, Look.Plain.Faint, leaf.Columns - 2);
+            leaf.Put(3, line, hasRoom ? told : $"{told}; {bounds}", look, leaf.Columns - 4);
             y += 2;
         }
     }
