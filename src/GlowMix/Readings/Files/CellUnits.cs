@@ -1,41 +1,8 @@
-using System.Collections.Frozen;
-
 namespace GlowMix.Readings.Files;
 
 /// <summary>Units that may stand behind a number in its own cell.</summary>
 internal static class CellUnits
 {
-    private static readonly FrozenDictionary<string, double> Minutes = Times(
-        (1.0 / 60_000, "ms|msec|millis|milliseconds|millisekunden"),
-        (
-            1.0 / 60,
-            "s|s.|sec|sec.|secs|second|seconds|sek|sek.|sekunde|sekunden|seconde|secondes|seg|segundo|segundos|secondi"
-        ),
-        (1.0 / 60, "с|сек|сек.|секунд|秒|초"),
-        (
-            1,
-            "min|min.|mins|minute|minutes|minuten|minuto|minutos|minuti|minuut|minut|мин|мин.|минут|分|分钟|분"
-        ),
-        (1440, "d|day|days|tag|tage|jour|jours|сут|天|日"),
-        (
-            60,
-            "h|hr|hrs|hour|hours|std|std.|stunde|stunden|heure|heures|hora|horas|ora|ore|uur|ч|час|часов|小时|時間|시간"
-        )
-    );
-
-    private static readonly FrozenSet<string> Others = (
-        "nm|um|µm|μm|å|pm|angstrom|%|lx|lux|mlx|klx|mcd/m²|mcd/m2|mcd/m^2|cd/m²|cd/m2|cd/m^2|µcd/m²|ucd/m2|mcd|nit|nits|counts|count|cts"
-        + "|cps|counts/s|unit|units|a.u.|au|arb.|arb.u.|rel.|einheiten|dn|adu|lm|mlm"
-    )
-        .Split('|')
-        .ToFrozenSet();
-
-    private static readonly FrozenDictionary<string, double>.AlternateLookup<ReadOnlySpan<char>> MinutesOf =
-        Minutes.GetAlternateLookup<ReadOnlySpan<char>>();
-
-    private static readonly FrozenSet<string>.AlternateLookup<ReadOnlySpan<char>> OtherUnits =
-        Others.GetAlternateLookup<ReadOnlySpan<char>>();
-
     private const int LongestUnit = 16;
 
     /// <summary>The text is such a unit.</summary>
@@ -47,7 +14,7 @@ internal static class CellUnits
         }
         Span<char> small = stackalloc char[LongestUnit];
         small = small[..text.ToLowerInvariant(small)];
-        return OtherUnits.Contains(small) || MinutesOf.ContainsKey(small) || IsPower(text);
+        return IsOfLight(small) || MinutesOf(small) is not null || IsPower(text);
     }
 
     /// <summary>Minutes of a unit of time; null where it is none.</summary>
@@ -58,15 +25,116 @@ internal static class CellUnits
             return null;
         }
         Span<char> small = stackalloc char[LongestUnit];
-        return MinutesOf.TryGetValue(small[..unit.ToLowerInvariant(small)], out double minutes)
-            ? minutes
-            : null;
+        return MinutesOf(small[..unit.ToLowerInvariant(small)]);
     }
 
-    private static FrozenDictionary<string, double> Times(params (double Minutes, string Words)[] units) =>
-        units
-            .SelectMany(u => u.Words.Split('|').Select(w => KeyValuePair.Create(w, u.Minutes)))
-            .ToFrozenDictionary();
+    private static double? MinutesOf(ReadOnlySpan<char> unit) =>
+        unit switch
+        {
+            "ms" or "msec" or "millis" or "milliseconds" or "millisekunden" => 1.0 / 60_000,
+            "s"
+            or "s."
+            or "sec"
+            or "sec."
+            or "secs"
+            or "second"
+            or "seconds"
+            or "sek"
+            or "sek."
+            or "sekunde"
+            or "sekunden"
+            or "seconde"
+            or "secondes"
+            or "seg"
+            or "segundo"
+            or "segundos"
+            or "secondi" => 1.0 / 60,
+            "с" or "сек" or "сек." or "секунд" or "秒" or "초" => 1.0 / 60,
+            "min"
+            or "min."
+            or "mins"
+            or "minute"
+            or "minutes"
+            or "minuten"
+            or "minuto"
+            or "minutos"
+            or "minuti"
+            or "minuut"
+            or "minut"
+            or "мин"
+            or "мин."
+            or "минут"
+            or "分"
+            or "分钟"
+            or "분" => 1,
+            "d" or "day" or "days" or "tag" or "tage" or "jour" or "jours" or "сут" or "天" or "日" => 1440,
+            "h"
+            or "hr"
+            or "hrs"
+            or "hour"
+            or "hours"
+            or "std"
+            or "std."
+            or "stunde"
+            or "stunden"
+            or "heure"
+            or "heures"
+            or "hora"
+            or "horas"
+            or "ora"
+            or "ore"
+            or "uur"
+            or "ч"
+            or "час"
+            or "часов"
+            or "小时"
+            or "時間"
+            or "시간" => 60,
+            _ => null,
+        };
+
+    private static bool IsOfLight(ReadOnlySpan<char> unit) =>
+        unit
+            is "nm"
+                or "um"
+                or "µm"
+                or "μm"
+                or "å"
+                or "pm"
+                or "angstrom"
+                or "%"
+                or "lx"
+                or "lux"
+                or "mlx"
+                or "klx"
+                or "mcd/m²"
+                or "mcd/m2"
+                or "mcd/m^2"
+                or "cd/m²"
+                or "cd/m2"
+                or "cd/m^2"
+                or "µcd/m²"
+                or "ucd/m2"
+                or "mcd"
+                or "nit"
+                or "nits"
+                or "counts"
+                or "count"
+                or "cts"
+                or "cps"
+                or "counts/s"
+                or "unit"
+                or "units"
+                or "a.u."
+                or "au"
+                or "arb."
+                or "arb.u."
+                or "rel."
+                or "einheiten"
+                or "dn"
+                or "adu"
+                or "lm"
+                or "mlm";
 
     // 'W', 'mW', 'µW/cm²/nm': what is per what is told by the header or not at all.
     private static bool IsPower(ReadOnlySpan<char> text)

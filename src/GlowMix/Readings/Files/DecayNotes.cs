@@ -27,8 +27,8 @@ internal static partial class DecayNotes
             {
                 continue;
             }
-            Match match = Note().Match(line.ToString());
-            if (match.Success)
+            Match? match = TellsUnit(line) ? Note().Match(line.ToString()) : null;
+            if (match is { Success: true })
             {
                 string before = HeaderFold.Of(
                     match.Groups["before"].Value.Trim(' ', '\t', '-', '*', '•', '@', '~')
@@ -58,6 +58,20 @@ internal static partial class DecayNotes
             }
         }
         return plain.ToString();
+    }
+
+    // A digit with a letter behind it that may begin a unit of time.
+    private static bool TellsUnit(ReadOnlySpan<char> line)
+    {
+        for (int i = line.IndexOfAnyInRange('0', '9'); i + 1 < line.Length; i++)
+        {
+            int next = i + (line[i + 1] == ' ' && i + 2 < line.Length ? 2 : 1);
+            if (char.IsAsciiDigit(line[i]) && char.IsLetter(line[next]) && line[next] is not ('e' or 'E'))
+            {
+                return true;
+            }
+        }
+        return false;
     }
 
     [GeneratedRegex(

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Text;
 
 namespace GlowMix.Readings.Files;
@@ -9,7 +8,8 @@ namespace GlowMix.Readings.Files;
 /// <remarks>By a table of its own: the framework folds nothing where it runs without a culture's data.</remarks>
 internal static class HeaderFold
 {
-    private static readonly FrozenDictionary<char, char> Plain = Letters(
+    // By letter: what it is without its accents; 0 for itself.
+    private static readonly char[] Plain = Letters(
         "aàáâãäåāăąạảấầẩẫậắằẳẵặ|cçćčĉċ|dďđ|eèéêëēĕėęěẹẻẽếềểễệ|gğģĝġ|hĥħ|iìíîïĩīĭįıỉị|jĵ|kķ|lĺļľł|nñńņňŋ|oòóôõöøōŏőọỏốồổỗộớờởỡợơ|rŕŗř",
         "sśŝşšș|tţťțŧ|uùúûüũūŭůűųụủứừửữựư|wŵ|yýÿŷỳỵỷỹ|zźżž|αά|εέ|ηή|ιίϊΐ|οό|υύϋΰ|ωώ|σς|её|иї"
     );
@@ -21,8 +21,9 @@ internal static class HeaderFold
         foreach (char c in text.Trim())
         {
             char small = char.ToLowerInvariant(c is >= '！' and <= '～' ? (char)(c - '！' + '!') : c);
+            char plain = small < Plain.Length ? Plain[small] : '\0';
             folded.Append(
-                Plain.TryGetValue(small, out char plain) ? plain
+                plain != '\0' ? plain
                 : small is '’' or '´' or '`' ? '\''
                 : small == '_' || NumberCell.IsBlank(small) ? ' '
                 : small
@@ -31,9 +32,20 @@ internal static class HeaderFold
         return folded.ToString();
     }
 
-    private static FrozenDictionary<char, char> Letters(params string[] lines) =>
-        string.Join('|', lines)
-            .Split('|')
-            .SelectMany(group => group.Skip(1).Select(letter => KeyValuePair.Create(letter, group[0])))
-            .ToFrozenDictionary();
+    private static char[] Letters(params string[] lines)
+    {
+        const int AfterVietnamese = 0x1F00;
+        var plain = new char[AfterVietnamese];
+        foreach (string line in lines)
+        {
+            foreach (string group in line.Split('|'))
+            {
+                foreach (char letter in group.AsSpan(1))
+                {
+                    plain[letter] = group[0];
+                }
+            }
+        }
+        return plain;
+    }
 }

@@ -1,10 +1,9 @@
 using System.Text;
-using System.Text.RegularExpressions;
 
 namespace GlowMix.Readings.Files;
 
 /// <summary>Units in the words of a header, however they are typed.</summary>
-internal static partial class HeaderUnits
+internal static class HeaderUnits
 {
     /// <summary>The unit of wavelengths that a name tells; null without one, or where the name counts something per nm.</summary>
     public static LengthUnit? LengthOf(string name)
@@ -34,12 +33,19 @@ internal static partial class HeaderUnits
     public static (double Minutes, string Word)? TimeOf(string name)
     {
         // The unit stands behind the quantity: 't (s)'.
-        foreach (string word in NoLetters().Split(Plain(name)).Reverse())
+        string text = Plain(name);
+        for (int end = text.Length; end > 0; end--)
         {
-            if (CellUnits.MinutesIn(word) is { } minutes)
+            int start = end;
+            while (start > 0 && char.IsLetter(text[start - 1]))
             {
-                return (minutes, word);
+                start--;
             }
+            if (start < end && CellUnits.MinutesIn(text.AsSpan(start, end - start)) is { } minutes)
+            {
+                return (minutes, text[start..end]);
+            }
+            end = Math.Min(end, start + 1);
         }
         return null;
     }
@@ -134,9 +140,6 @@ internal static partial class HeaderUnits
             .Replace("*", "", StringComparison.Ordinal)
             .Replace("⋅", "", StringComparison.Ordinal)
             .Replace("_", "", StringComparison.Ordinal);
-
-    [GeneratedRegex(@"[^\p{L}]+")]
-    private static partial Regex NoLetters();
 
     // 'nm' of '[nm]' or 'lambda_nm', but not of '/nm' or 'nm-1'.
     private static bool IsLength(string text, string unit)

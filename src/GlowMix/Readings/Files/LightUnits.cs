@@ -42,7 +42,7 @@ internal static partial class LightUnits
         return text.Contains("umol", StringComparison.Ordinal)
             || text.Contains("photons", StringComparison.Ordinal)
                 ? new("photons", SpectralUnit.Relative, WattsNmPerMicromolePerS, IsPhotons: true)
-            : PowerOf(text) is { } power ? power
+            : text.Contains('w', StringComparison.Ordinal) && PowerOf(text) is { } power ? power
             : Array.Exists(CountStems, s => text.Contains(s, StringComparison.Ordinal))
             || Array.Exists(Counts, s => HeaderWords.StandsAlone(text, s))
                 ? new("counts", SpectralUnit.Counts, 1)
@@ -52,7 +52,21 @@ internal static partial class LightUnits
     }
 
     /// <summary>A text that speaks of a number is no name of a unit: 'total 3.2 W/m²'.</summary>
-    public static bool HoldsNumber(string line) => Number().IsMatch(line);
+    public static bool HoldsNumber(string line)
+    {
+        for (int i = 0; i < line.Length; i++)
+        {
+            // The digit of 'm²', 'cm^2', 'nm-1' is none.
+            if (
+                char.IsAsciiDigit(line[i])
+                && (i == 0 || !(char.IsLetter(line[i - 1]) || line[i - 1] is '^' or '/' or '-'))
+            )
+            {
+                return true;
+            }
+        }
+        return false;
+    }
 
     private static LightUnit? PowerOf(string text)
     {
@@ -131,7 +145,4 @@ internal static partial class LightUnits
     // '×10⁻³ W/m²/nm', '1E-3 W/m²/nm': whether it multiplies the values or divides them nobody knows.
     [GeneratedRegex(@"10 ?\^? ?[({]?[-+]?\d{1,2}[)}]?[^\p{L}]*$|1e[-+]?\d+[^\p{L}]*$")]
     private static partial Regex PowerOfTen();
-
-    [GeneratedRegex(@"(?<![\p{L}^/-])\d")]
-    private static partial Regex Number();
 }

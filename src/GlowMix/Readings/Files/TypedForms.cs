@@ -38,7 +38,7 @@ internal static partial class TypedForms
             text = PowerOfTen()
                 .Replace(text, m => ("e" + Exponent(m.Groups["exponent"].Value)).PadRight(m.Length));
         }
-        if (text.Contains(':'))
+        if (HasColonBehindWavelength(text))
         {
             text = ColonBehindWavelength().Replace(text, "\t");
         }
@@ -56,6 +56,24 @@ internal static partial class TypedForms
             text = QuotedCell().Replace(text, m => $"\"{m.Value[1..^1]}\"");
         }
         return text;
+    }
+
+    // Three digits of a wavelength at the beginning of a line; hours have fewer.
+    private static bool HasColonBehindWavelength(string text)
+    {
+        for (int at = text.IndexOf(':'); at >= 0; at = text.IndexOf(':', at + 1))
+        {
+            int start = at;
+            while (start > 0 && (char.IsAsciiDigit(text[start - 1]) || text[start - 1] is '.' or ','))
+            {
+                start--;
+            }
+            if (at - start >= 3 && (start == 0 || text[start - 1] is '\n' or '\r' or ' ' or '\t'))
+            {
+                return true;
+            }
+        }
+        return false;
     }
 
     // Columns of three digits have as many on every line.
