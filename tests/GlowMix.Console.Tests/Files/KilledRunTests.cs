@@ -6,7 +6,11 @@ namespace GlowMix.Console.Tests.Files;
 /// <summary>The program killed while it writes file after file.</summary>
 public sealed class KilledRunTests : IDisposable
 {
-    private const int Kills = 6;
+    private const int FewKills = 6;
+    private const int ManyKills = 200;
+
+    // Later than the last file of a run would be too late to hit it.
+    private const int LatestMs = 60;
     private const int FileCount = 80;
 
     private readonly CommandLine line = new();
@@ -14,7 +18,13 @@ public sealed class KilledRunTests : IDisposable
     public void Dispose() => line.Dispose();
 
     [Fact]
-    public void A_kill_at_any_moment_leaves_each_file_old_or_new_and_whole()
+    public void A_kill_at_any_moment_leaves_each_file_old_or_new_and_whole() => Kill(FewKills, stepMs: 2);
+
+    [Fact(Explicit = true)]
+    [Trait("Category", "Long")]
+    public void So_do_two_hundred_kills() => Kill(ManyKills, stepMs: 0.3);
+
+    private void Kill(int kills, double stepMs)
     {
         string[] names =
         [
@@ -29,7 +39,7 @@ public sealed class KilledRunTests : IDisposable
         string tidy = line.Read("one.yaml");
         Assert.NotEqual(untidy, tidy);
         int during = 0;
-        for (int kill = 0; kill < Kills; kill++)
+        for (int kill = 0; kill < kills; kill++)
         {
             Array.ForEach(names, name => line.Write(name, untidy));
             using (var process = Start(["tidy", .. names]))
@@ -39,7 +49,7 @@ public sealed class KilledRunTests : IDisposable
                 {
                     Thread.Sleep(1);
                 }
-                Thread.Sleep(2 * kill);
+                Thread.Sleep((int)Math.Min(LatestMs, stepMs * kill));
                 process.Kill();
                 process.WaitForExit();
             }
