@@ -101,18 +101,24 @@ internal static class PanelPicture
     private static void Table(Leaf leaf, Area area, IReadOnlyList<IReadOnlyList<string>> rows)
     {
         int labels = rows.Max(r => Leaf.WidthOf(r[0])) + 2;
-        int first = 1;
-        int width = rows.SelectMany(r => r.Skip(1)).Max(Leaf.WidthOf) + 2;
+        int last = rows[0].Count - 1;
+        int[] widths = [.. Enumerable.Range(0, last + 1).Select(i => rows.Max(r => Leaf.WidthOf(r[i])) + 2)];
         // The latest states stand in view where not all have room.
-        int shown = Math.Max(1, Math.Min(rows[0].Count - 1, (area.Columns - labels) / width));
-        first = rows[0].Count - shown;
+        int first = last;
+        while (first > 1 && labels + widths[(first - 1)..].Sum() <= area.Columns)
+        {
+            first--;
+        }
         for (int y = 0; y < Math.Min(rows.Count, area.Rows); y++)
         {
             var look = y == 0 ? Look.Plain.Bold : Look.Plain;
-            leaf.Put(area.X, area.Y + y, rows[y][0], Look.Plain.Faint, labels - 1);
-            for (int i = 0; i < shown; i++)
+            string label = y == 0 && first > 1 ? $"{first - 1} left out" : rows[y][0];
+            leaf.Put(area.X, area.Y + y, label, Look.Plain.Faint, labels - 1);
+            int right = area.X + labels;
+            for (int i = first; i <= last; i++)
             {
-                leaf.PutRight(area.X + labels + ((i + 1) * width), area.Y + y, rows[y][first + i], look);
+                right += widths[i];
+                leaf.PutRight(right, area.Y + y, rows[y][i], look);
             }
         }
     }

@@ -35,6 +35,24 @@ public class TuneScreenTests
         Assert.Contains("100 min", screen.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Pins_that_have_no_room_are_counted()
+    {
+        var rig = new TuneRig();
+        using var screen = new Screen(rig, 80, 24);
+        for (int i = 0; i < 9; i++)
+        {
+            screen.Press(Key.CursorRight);
+            screen.Press(new Key('p'));
+        }
+        screen.Press(new Key('c'));
+        Assert.Contains(" left out", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("now", screen.Text, StringComparison.Ordinal);
+        screen.Resize(240, 70);
+        Assert.DoesNotContain(" left out", screen.Text, StringComparison.Ordinal);
+        Assert.Contains("start", screen.Text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(80, 24)]
     [InlineData(100, 30)]
