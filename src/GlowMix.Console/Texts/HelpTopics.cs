@@ -185,7 +185,7 @@ internal static class HelpTopics
         );
         sheet.Row(
             "Files",
-            "text with columns; delimiter, decimal mark and order are found by themselves and told. A spectrum that stands in "
+            "text with columns, or JSON of two lists; delimiter, decimal mark, units and order are found by themselves and told. A spectrum that stands in "
                 + "for an LED has two columns, nm and value, and numbers with a point."
         );
         sheet.Row(
@@ -193,7 +193,8 @@ internal static class HelpTopics
             "'glowmix fit RECIPE' makes a calibration of them, each number with its error; what the readings cannot tell apart "
                 + "is named and stays as its file has it. A set of readings (readings_format: 1) says for each file its state: bare, level "
                 + "(clear resin to the top of the packages), potted, pigmented or decay, with depth_mm, loading_percent or tile "
-                + "where it differs from the recipe, and for a lux meter its geometry."
+                + "where it differs from the recipe, and for a lux meter its geometry. A decay without a unit of light tells by its course "
+                + "how the traps lean; how many there are stays with the pigment's sheet."
         );
         sheet.Row(
             "First",
