@@ -67,11 +67,7 @@ internal sealed partial class CellTable
             turned.rows.Add((rows[row].Line, turned.cells.Count, 2));
             for (int c = rows[row].FirstCell + column; c < rows[row].FirstCell + column + 2; c++)
             {
-                turned.cells.Add(cells[c]);
-                turned.sorts.Add(sorts[c]);
-                turned.numbers.Add(numbers[c]);
-                turned.units.Add(units[c]);
-                turned.isGroupAlone.Add(isGroupAlone[c]);
+                turned.TakeCell(this, c);
             }
         }
         turned.FindNumberRows();
@@ -92,18 +88,22 @@ internal sealed partial class CellTable
             turned.rows.Add((rows[NumberRows[0]].Line, turned.cells.Count, NumberRows.Count));
             foreach (int row in NumberRows)
             {
-                int cell = rows[row].FirstCell + column;
-                turned.cells.Add(cells[cell]);
-                turned.sorts.Add(sorts[cell]);
-                turned.numbers.Add(numbers[cell]);
-                turned.units.Add(units[cell]);
-                turned.isGroupAlone.Add(isGroupAlone[cell]);
+                turned.TakeCell(this, rows[row].FirstCell + column);
             }
         }
         turned.FindNumberRows();
         // What stands in front of the wavelengths: 'id; cct; 380; 385' above 'lamp; 2856; 9.8; 10.9'.
         turned.NumberRows.RemoveRange(0, turned.NumberRows.TakeWhile(turned.HasWords).Count());
         return turned;
+    }
+
+    private void TakeCell(CellTable from, int cell)
+    {
+        cells.Add(from.cells[cell]);
+        sorts.Add(from.sorts[cell]);
+        numbers.Add(from.numbers[cell]);
+        units.Add(from.units[cell]);
+        isGroupAlone.Add(from.isGroupAlone[cell]);
     }
 
     private bool HasWords(int row) =>
