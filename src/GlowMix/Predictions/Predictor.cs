@@ -86,6 +86,13 @@ public sealed class Predictor
         return (sample is null ? null : ladders.FitOf(sample, Variation.Likely), problems);
     }
 
+    /// <summary>
+    /// The ladder behind the sheet of a pigment that <see cref="Check"/> let pass; of one that is calibrated already, that of its
+    /// file.
+    /// </summary>
+    internal TrapLadder SheetLadderOf(Pigment pigment) =>
+        LadderOf(pigment.AsOnTheShelf ?? pigment).Fit!.Ladder!;
+
     /// <summary>A pigment's sheet with what its sample would absorb and send out, were its grains and yield others.</summary>
     /// <param name="pigment">A pigment that <see cref="Check"/> let pass.</param>
     /// <param name="absorptionFactor">On its absorption.</param>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using GlowMix.Afterglow;
 using GlowMix.Materials;
 using GlowMix.Predictions;
 
@@ -69,7 +68,11 @@ public sealed class Fitter
         [
             .. lit,
             .. readings.Glows.Select(glow =>
-                GlowBlock.Of(glow, new FitState(glow.Piece, led, pours, SheetLadderOf), middleMinutes)
+                GlowBlock.Of(
+                    glow,
+                    new FitState(glow.Piece, led, pours, predictor.SheetLadderOf),
+                    middleMinutes
+                )
             ),
         ];
         return new(FitParameters.Of(readings, led), group, blocks, () => new FitDraft(led, pigments));
@@ -89,7 +92,7 @@ public sealed class Fitter
         var blocks = ImmutableArray.CreateBuilder<LitBlock>();
         foreach (var reading in readings.Lit)
         {
-            var state = new FitState(reading.Piece, led, pours, SheetLadderOf);
+            var state = new FitState(reading.Piece, led, pours, predictor.SheetLadderOf);
             if (LitBlock.Of(reading, bare, deviations, state) is { } block)
             {
                 blocks.Add(block);
@@ -102,10 +105,6 @@ public sealed class Fitter
         var all = blocks.ToImmutable();
         return (all, all.IsEmpty ? null : new(all, deviations, readings.ComparablePercent / 100));
     }
-
-    // The pigment of a piece may be calibrated already: a fit begins at what its file says.
-    private TrapLadder SheetLadderOf(Pigment pigment) =>
-        predictor.LadderOf(pigment.AsOnTheShelf ?? pigment).Fit!.Ladder!;
 
     // What readings can tell depends a little on where the fit stands: looked at again where it ends.
     private static (

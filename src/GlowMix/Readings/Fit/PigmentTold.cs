@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using GlowMix.Afterglow;
-using GlowMix.Materials;
 using GlowMix.Materials.Calibrations;
 using GlowMix.Predictions;
 
@@ -53,7 +52,7 @@ internal sealed class PigmentTold(
         {
             traps[0] = new(SheetLevel(told, middleMinutes), null);
         }
-        var ladder = told.At(traps[0]!.Value.Value).LadderOf(SheetLadderOf(pigment), middleMinutes);
+        var ladder = told.At(traps[0]!.Value.Value).LadderOf(predictor.SheetLadderOf(pigment), middleMinutes);
         double perG = 1000 / pigment.DensityGPerCm3.Value;
         return copy with
         {
@@ -79,7 +78,7 @@ internal sealed class PigmentTold(
     {
         var shelved = told.Pigment.AsOnTheShelf ?? told.Pigment;
         var sheet = predictor.SheetOf(shelved, told.Strength, told.Yield);
-        var ladder = SheetLadderOf(shelved);
+        var ladder = predictor.SheetLadderOf(shelved);
         double Excess(double logLevel) =>
             LadderFit.MeanLogExcess(sheet, told.At(Math.Exp(logLevel)).LadderOf(ladder, middleMinutes));
         double end = Math.Log(MostLevel);
@@ -87,7 +86,4 @@ internal sealed class PigmentTold(
             : Excess(end) <= 0 ? MostLevel
             : Math.Exp(BracketedRoot.Find(Excess, -end, end, tolerance: 1e-9));
     }
-
-    private TrapLadder SheetLadderOf(Pigment pigment) =>
-        predictor.LadderOf(pigment.AsOnTheShelf ?? pigment).Fit!.Ladder!;
 }
