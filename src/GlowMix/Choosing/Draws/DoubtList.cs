@@ -5,9 +5,6 @@ namespace GlowMix.Choosing.Draws;
 /// <summary>Numbers in doubt, as they are found.</summary>
 internal sealed class DoubtList
 {
-    /// <summary>Standard deviations of a tolerance.</summary>
-    public const double Deviations = 2;
-
     private readonly ImmutableArray<DoubtfulNumber>.Builder numbers =
         ImmutableArray.CreateBuilder<DoubtfulNumber>();
 

@@ -75,7 +75,7 @@ internal static class PigmentDoubts
         list.AddWithin(
             traps,
             0,
-            DoubtList.Deviations * pigment.Traps?.LeanError,
+            Spread.DeviationsOfATolerance * pigment.Traps?.LeanError,
             double.NegativeInfinity,
             (draft, v) => Draft(draft).Lean = v,
             key: CalibratedKeys.TrapTilt(pigment.Name)
@@ -84,7 +84,7 @@ internal static class PigmentDoubts
         {
             list.Add(
                 traps,
-                Spread.ByFactor(1, Math.Exp(DoubtList.Deviations * error)),
+                Spread.ByFactor(1, Math.Exp(Spread.DeviationsOfATolerance * error)),
                 (draft, v) => Draft(draft).TrappingFactor = v,
                 CalibratedKeys.TrappingFactor(pigment.Name)
             );

@@ -10,7 +10,8 @@ namespace GlowMix.Choosing.Draws;
 /// </summary>
 internal readonly record struct Spread
 {
-    private const double DeviationsOfATolerance = 2;
+    /// <summary>A tolerance is so many standard deviations.</summary>
+    public const double DeviationsOfATolerance = 2;
 
     private readonly double below; // one standard deviation, of the number or of its logarithm
     private readonly double above;
