@@ -27,10 +27,7 @@ internal sealed class CompareCommand : FileCommand
         Description =
             "one recipe as it is against what it was at a revision of git: a tag, a branch, a hash, HEAD~1",
     };
-    private readonly Option<bool> quick = new("--quick")
-    {
-        Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
-    };
+    private readonly Option<bool> quick = QuickSwitch.Create();
     private readonly Option<bool> plot = new("--plot")
     {
         Description = "also both spectra and both decays, drawn over each other",

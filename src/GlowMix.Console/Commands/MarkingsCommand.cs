@@ -28,10 +28,7 @@ internal sealed class MarkingsCommand : FileCommand
     {
         Description = "the comparison for programs, nothing else",
     };
-    private readonly Option<bool> quick = new("--quick")
-    {
-        Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
-    };
+    private readonly Option<bool> quick = QuickSwitch.Create();
     private readonly Option<bool> ascii = new("--ascii") { Description = "letters of ASCII only" };
 
     public MarkingsCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)

@@ -34,10 +34,7 @@ internal sealed class PredictCommand : FileCommand
         Description =
             "also keep the figures beside the recipe, in NAME.figures.yaml, to be compared in a review",
     };
-    private readonly Option<bool> quick = new("--quick")
-    {
-        Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
-    };
+    private readonly Option<bool> quick = QuickSwitch.Create();
     private readonly Option<bool> causes = new("--causes")
     {
         Description = "what to measure first instead: each cause's share in the doubt of white and glow",

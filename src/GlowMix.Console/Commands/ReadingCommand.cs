@@ -31,10 +31,7 @@ internal sealed class ReadingCommand : FileCommand
         Description =
             "compare with what was predicted: each figure inside or outside its band, and the cause that would explain it best",
     };
-    private readonly Option<bool> quick = new("--quick")
-    {
-        Description = "beside --of: bands from a few bounding runs instead of 512 draws: at once, and cruder",
-    };
+    private readonly Option<bool> quick = QuickSwitch.Create("beside --of: ");
     private readonly Option<bool> plot = new("--plot") { Description = "also drawn in the terminal" };
     private readonly Option<bool> json = new("--json")
     {

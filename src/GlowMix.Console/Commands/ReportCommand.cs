@@ -25,10 +25,7 @@ internal sealed class ReportCommand : FileCommand
         Description =
             "for a building owner: the picture, three sentences, what was assumed, cautions; no recipe",
     };
-    private readonly Option<bool> quick = new("--quick")
-    {
-        Description = "bands from a few bounding runs instead of 512 draws: at once, and cruder",
-    };
+    private readonly Option<bool> quick = QuickSwitch.Create();
 
     public ReportCommand(IReadOnlyList<string> args, Surroundings surroundings, IRecipeRunner runner)
         : base(
