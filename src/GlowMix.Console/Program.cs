@@ -18,7 +18,7 @@ surroundings = new Surroundings
     ReadLine = System.Console.ReadLine,
     InputIsTerminal = !System.Console.IsInputRedirected,
     Folder = Environment.CurrentDirectory,
-    Today = DateOnly.FromDateTime(DateTime.Now),
+    Today = () => DateOnly.FromDateTime(DateTime.Now),
     Variable = Environment.GetEnvironmentVariable,
     TerminalColumns = TerminalColumns(),
     ErrorIsTerminal = !System.Console.IsErrorRedirected,

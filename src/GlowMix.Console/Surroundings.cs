@@ -31,7 +31,7 @@ internal sealed class Surroundings
     public required string Folder { get; init; }
 
     /// <summary>The day, as the clock on the wall has it.</summary>
-    public DateOnly Today { get; init; }
+    public Func<DateOnly> Today { get; init; } = () => default;
 
     /// <summary>An environment variable, or null.</summary>
     public Func<string, string?> Variable { get; init; } = _ => null;

@@ -7,44 +7,41 @@ namespace GlowMix.Console.Commands;
 /// <summary>Options that say how a file of readings is written; each overrules what would be found.</summary>
 internal sealed class FileSwitches
 {
-    private static readonly Dictionary<string, char> delimiters = new()
-    {
-        ["tab"] = '\t',
-        ["semicolon"] = ';',
-        ["comma"] = ',',
-        ["bar"] = '|',
-        ["blank"] = ' ',
-    };
+    private static readonly (string Word, char Delimiter)[] delimiters =
+    [
+        ("tab", '\t'),
+        ("semicolon", ';'),
+        ("comma", ','),
+        ("bar", '|'),
+        ("blank", ' '),
+    ];
 
-    private static readonly Dictionary<string, LengthUnit> lengths = new()
-    {
-        ["nm"] = LengthUnit.Nanometre,
-        ["um"] = LengthUnit.Micrometre,
-        ["angstrom"] = LengthUnit.Angstrom,
-        ["m"] = LengthUnit.Metre,
-    };
+    private static readonly (string Word, LengthUnit Unit)[] lengths =
+    [
+        ("nm", LengthUnit.Nanometre),
+        ("um", LengthUnit.Micrometre),
+        ("angstrom", LengthUnit.Angstrom),
+        ("m", LengthUnit.Metre),
+    ];
 
-    private static readonly Dictionary<string, TimeUnit> times = new()
-    {
-        ["s"] = TimeUnit.Second,
-        ["min"] = TimeUnit.Minute,
-        ["h"] = TimeUnit.Hour,
-    };
+    private static readonly (string Word, TimeUnit Unit)[] times =
+    [
+        ("s", TimeUnit.Second),
+        ("min", TimeUnit.Minute),
+        ("h", TimeUnit.Hour),
+    ];
 
-    private static readonly Dictionary<
-        string,
-        (SpectralUnit? Spectral, DecayUnit? Decay, double Factor)
-    > units = new()
-    {
-        ["counts"] = (SpectralUnit.Counts, null, 1),
-        ["relative"] = (SpectralUnit.Relative, DecayUnit.Relative, 1),
-        ["w"] = (SpectralUnit.WPerM2Nm, null, 1),
-        ["mw"] = (SpectralUnit.WPerM2Nm, null, 1e-3),
-        ["uw"] = (SpectralUnit.WPerM2Nm, null, 1e-2),
-        ["mcd"] = (null, DecayUnit.McdPerM2, 1),
-        ["cd"] = (null, DecayUnit.McdPerM2, 1e3),
-        ["lux"] = (null, DecayUnit.Lux, 1),
-    };
+    private static readonly (string Word, SpectralUnit? Spectral, DecayUnit? Decay, double Factor)[] units =
+    [
+        ("counts", SpectralUnit.Counts, null, 1),
+        ("relative", SpectralUnit.Relative, DecayUnit.Relative, 1),
+        ("w", SpectralUnit.WPerM2Nm, null, 1),
+        ("mw", SpectralUnit.WPerM2Nm, null, 1e-3),
+        ("uw", SpectralUnit.WPerM2Nm, null, 1e-2),
+        ("mcd", null, DecayUnit.McdPerM2, 1),
+        ("cd", null, DecayUnit.McdPerM2, 1e3),
+        ("lux", null, DecayUnit.Lux, 1),
+    ];
 
     private readonly Option<string> wavelengthColumn = new("--wavelength-column")
     {
@@ -69,7 +66,7 @@ internal sealed class FileSwitches
     private readonly Option<string> delimiter = Word(
         "--delimiter",
         "what separates columns",
-        delimiters.Keys
+        Array.ConvertAll(delimiters, t => t.Word)
     );
     private readonly Option<string> decimalMark = Word("--decimal", "the decimal mark", ["point", "comma"]);
     private readonly Option<string> lines = new("--lines")
@@ -84,12 +81,12 @@ internal sealed class FileSwitches
     private readonly Option<string> wavelengthUnit = Word(
         "--wavelength-unit",
         "unit of the wavelengths",
-        lengths.Keys
+        Array.ConvertAll(lengths, t => t.Word)
     );
     private readonly Option<string> unit = Word(
         "--unit",
         "unit of the light; w, mw, uw for W/m²/nm, mW/m²/nm, µW/cm²/nm; mcd, cd, lux for a decay",
-        units.Keys
+        Array.ConvertAll(units, t => t.Word)
     );
     private readonly Option<bool> decay = new("--decay")
     {
@@ -98,7 +95,7 @@ internal sealed class FileSwitches
     private readonly Option<string> timeUnit = Word(
         "--time-unit",
         "unit of the times of a decay",
-        times.Keys
+        Array.ConvertAll(times, t => t.Word)
     );
 
     /// <summary>All of them, in the order of the help.</summary>
@@ -146,7 +143,9 @@ internal sealed class FileSwitches
         {
             wrong ??= $"{wavelengthColumn.Name} and {timeColumn.Name} exclude each other";
         }
-        var (spectral, glow, factor) = parsed.GetValue(unit) is { } u ? units[u] : (null, null, 1);
+        var (_, spectral, glow, factor) = parsed.GetValue(unit) is { } u
+            ? Array.Find(units, t => t.Word == u)
+            : ("", null, null, 1);
         bool isDecay = parsed.GetValue(decay) || asTime is not null || (glow is not null && spectral is null);
         return new()
         {
@@ -155,7 +154,9 @@ internal sealed class FileSwitches
                 : parsed.GetValue(wavelengthColumn) is not null || parsed.GetValue(wavelengthUnit) is not null
                     ? ReadingKind.Spectrum
                 : null,
-            Delimiter = parsed.GetValue(delimiter) is { } d ? delimiters[d] : null,
+            Delimiter = parsed.GetValue(delimiter) is { } d
+                ? Array.Find(delimiters, t => t.Word == d).Delimiter
+                : null,
             DecimalMark = parsed.GetValue(decimalMark) switch
             {
                 "point" => '.',
@@ -167,16 +168,18 @@ internal sealed class FileSwitches
             DarkColumn = parsed.GetValue(darkColumn),
             Lines = range,
             IsLenient = parsed.GetValue(lenient),
-            WavelengthUnit = parsed.GetValue(wavelengthUnit) is { } w ? lengths[w] : null,
+            WavelengthUnit = parsed.GetValue(wavelengthUnit) is { } w
+                ? Array.Find(lengths, t => t.Word == w).Unit
+                : null,
             SpectralUnit = spectral,
             DecayUnit = glow,
             LightFactor = parsed.GetValue(unit) is null ? null : factor,
-            TimeUnit = parsed.GetValue(timeUnit) is { } t ? times[t] : null,
+            TimeUnit = parsed.GetValue(timeUnit) is { } m ? Array.Find(times, t => t.Word == m).Unit : null,
         };
     }
 
     /// <summary>An option that takes one of a few words.</summary>
-    public static Option<string> Word(string name, string description, IReadOnlyCollection<string> words)
+    public static Option<string> Word(string name, string description, string[] words)
     {
         var option = new Option<string>(name)
         {

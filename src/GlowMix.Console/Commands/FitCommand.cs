@@ -118,7 +118,7 @@ internal sealed class FitCommand : FileCommand
             var calibration = result.ToCalibration(
                 target.FileName,
                 Path.GetFileName(text.Name),
-                Surroundings.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+                Surroundings.Today().ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
                 [
                     .. assembled.Hashes.Select(h =>
                         h with

@@ -76,8 +76,14 @@ internal sealed class PageText(Sheet sheet)
     private void Print(PageBlock.Table table)
     {
         int last = table.Columns.Count - 1;
-        int[] widths = [.. table.Columns.Select((c, i) => WidthOf(table, i))];
-        bool fits = Indent + widths.Sum() + (Gap * last) <= sheet.Style.Columns;
+        var widths = new int[table.Columns.Count];
+        int all = Indent + (Gap * last);
+        for (int i = 0; i < widths.Length; i++)
+        {
+            widths[i] = WidthOf(table, i);
+            all += widths[i];
+        }
+        bool fits = all <= sheet.Style.Columns;
         int inLine = fits || table.Columns[last].IsRight ? table.Columns.Count : last;
         if (table.Columns.Any(c => c.Head.Length > 0))
         {
@@ -105,11 +111,15 @@ internal sealed class PageText(Sheet sheet)
         }
     }
 
-    private static int WidthOf(PageBlock.Table table, int column) =>
-        table
-            .Cells.Select(row => row[column]?.Length ?? BlankColumns)
-            .Append(table.Columns[column].Head.Length)
-            .Max();
+    private static int WidthOf(PageBlock.Table table, int column)
+    {
+        int width = table.Columns[column].Head.Length;
+        foreach (var row in table.Cells)
+        {
+            width = Math.Max(width, row[column]?.Length ?? BlankColumns);
+        }
+        return width;
+    }
 
     private static string Underlined(int columns) => new('_', columns);
 }

@@ -76,12 +76,15 @@ public sealed class SettledProfile
         Demand.Length(classFallsMm.Length, GrainClasses.Count, nameof(classFallsMm));
         Demand.NoneNegative(classFallsMm, nameof(classFallsMm), "mm");
         double[] falls = classFallsMm.ToArray();
-        if (falls.Zip(falls.Skip(1)).Any(pair => pair.Second < pair.First))
+        for (int i = 1; i < falls.Length; i++)
         {
-            throw new ArgumentException(
-                "The falls must be those of the finest grains first.",
-                nameof(classFallsMm)
-            );
+            if (falls[i] < falls[i - 1])
+            {
+                throw new ArgumentException(
+                    "The falls must be those of the finest grains first.",
+                    nameof(classFallsMm)
+                );
+            }
         }
         double each = volumeFraction / GrainClasses.Count;
         if (volumeFraction >= bedFraction || falls[^1] == 0)
@@ -99,7 +102,11 @@ public sealed class SettledProfile
         for (int whole = 0; whole <= falls.Length; whole++)
         {
             int falling = falls.Length - whole;
-            double held = (whole * depthMm) + falls.Take(falling).Sum();
+            double held = whole * depthMm;
+            foreach (double fall in falls.AsSpan(0, falling))
+            {
+                held += fall;
+            }
             double bed = each * held / (bedFraction - (falling * each));
             bool restStillFalls = falling == 0 || falls[falling - 1] + bed <= depthMm;
             bool wholeHasLanded = whole == 0 || falls[falling] + bed >= depthMm;

@@ -82,11 +82,11 @@ public sealed class NominalWhite
     private static ImmutableArray<NominalWhite> Read(NominalWhiteEdition edition, string file)
     {
         ShippedTable table = ShippedTable.Read($"cie/{file}");
-        return
-        [
-            .. Enumerable
-                .Range(0, table.Count)
-                .Select(row => new NominalWhite(
+        var whites = ImmutableArray.CreateBuilder<NominalWhite>(table.Count);
+        for (int row = 0; row < table.Count; row++)
+        {
+            whites.Add(
+                new(
                     edition,
                     (int)table["nominal_cct_k"][row],
                     Point(row, "x_centre", "y_centre"),
@@ -96,8 +96,10 @@ public sealed class NominalWhite
                         Point(row, "x3", "y3"),
                         Point(row, "x4", "y4"),
                     ]
-                )),
-        ];
+                )
+            );
+        }
+        return whites.MoveToImmutable();
 
         Chromaticity Point(int row, string x, string y) => Chromaticity.FromXy(table[x][row], table[y][row]);
     }

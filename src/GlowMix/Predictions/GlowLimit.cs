@@ -34,25 +34,17 @@ internal static class GlowLimit
         TrapFilling[] all = [.. glow.Fillings];
         double most = all.Max(f => f.FilledPercent);
         double least = all.Min(f => f.FilledPercent);
-        (double Factor, string Words)[] lacks =
-        [
-            (
-                most / filled,
-                Say(
+        double shade = most / filled;
+        double weakness = all.Max(f => f.MostFilledPercent) / most;
+        return Math.Max(shade, weakness) <= WorthAFactor
+                ? Say($"the amount of pigment; {filled:0} % of its traps are filled")
+            : shade >= weakness
+                ? Say(
                     $"shade; {most:0} % of the traps are filled where it is brightest, {least:0} % where it is darkest"
                 )
-            ),
-            (
-                all.Max(f => f.MostFilledPercent) / most,
-                Say(
-                    $"the light's strength; {filled:0} % of the traps are filled, and longer would bring little more"
-                )
-            ),
-        ];
-        var heaviest = lacks.MaxBy(l => l.Factor);
-        return heaviest.Factor > WorthAFactor
-            ? heaviest.Words
-            : Say($"the amount of pigment; {filled:0} % of its traps are filled");
+            : Say(
+                $"the light's strength; {filled:0} % of the traps are filled, and longer would bring little more"
+            );
     }
 
     private static string TwoDigits(double minutes)

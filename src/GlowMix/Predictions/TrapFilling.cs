@@ -3,4 +3,4 @@ namespace GlowMix.Predictions;
 /// <summary>The traps of one slice of a piece when the light goes off.</summary>
 /// <param name="FilledPercent">Share filled.</param>
 /// <param name="MostFilledPercent">What endless light of any strength would fill: it empties traps as well.</param>
-internal readonly record struct TrapFilling(double FilledPercent, double MostFilledPercent);
+internal sealed record TrapFilling(double FilledPercent, double MostFilledPercent);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GlowMix.Choosing.Draws;
 using GlowMix.Predictions;
+using GlowMix.Spectra;
 
 namespace GlowMix.Choosing.Compare;
 
@@ -76,7 +77,7 @@ internal sealed record PairedRuns(
         {
             return new(likely, likely, likely);
         }
-        changes.Sort();
+        changes.Sort(Ascending.Order);
         return new(Math.Min(middle, At(changes, Tail)), middle, Math.Max(middle, At(changes, 1 - Tail)));
     }
 

@@ -36,14 +36,8 @@ internal static class RecipeDifferences
             }
         }
         differences.AddRange(Targets(before.Recipe!, after.Recipe!));
-        return
-        [
-            .. differences
-                .Select((difference, i) => (difference, i))
-                .OrderBy(d => PlaceOf(d.difference.KeyPath))
-                .ThenBy(d => d.i)
-                .Select(d => d.difference),
-        ];
+        // Stable.
+        return [.. differences.OrderBy(d => PlaceOf(d.KeyPath))];
     }
 
     /// <summary>A loading in one form, whichever the recipe chose.</summary>

@@ -39,9 +39,13 @@ internal static partial class DecayNotes
                     || match.Groups["between"].Value.Trim(' ', '\t', ',', ';', '|').Length > 0;
             }
         }
+        if (found.Count < FewestRows || !hasWords)
+        {
+            return text;
+        }
         // 'charged 5 min at 300 lx' has another word in front.
-        var rows = found.GroupBy(f => f.Before).MaxBy(g => g.Count());
-        if (rows is null || !hasWords || rows.Count() < FewestRows || 2 * rows.Count() < withNumber)
+        var rows = found.GroupBy(f => f.Before).MaxBy(g => g.Count())!;
+        if (rows.Count() < FewestRows || 2 * rows.Count() < withNumber)
         {
             return text;
         }

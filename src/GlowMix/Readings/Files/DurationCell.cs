@@ -1,13 +1,9 @@
-using System.Buffers;
-
 namespace GlowMix.Readings.Files;
 
 /// <summary>A cell of a table read as a duration that tells its units: '2 min', '90 s', '1 h 30 min', '1h30', '1:30 min'.</summary>
 internal static class DurationCell
 {
     private const double MinutesPerHour = 60;
-
-    private static readonly SearchValues<char> InNumbers = SearchValues.Create("0123456789.,:");
 
     /// <summary>Reads a trimmed cell.</summary>
     /// <param name="cell">The cell.</param>
@@ -20,8 +16,11 @@ internal static class DurationCell
         bool isRead = false;
         while (!cell.IsEmpty)
         {
-            int end = cell.IndexOfAnyExcept(InNumbers);
-            int number = end < 0 ? cell.Length : end;
+            int number = 0;
+            while (number < cell.Length && cell[number] is (>= '0' and <= '9') or '.' or ',' or ':')
+            {
+                number++;
+            }
             if (number == 0)
             {
                 return false;

@@ -36,8 +36,12 @@ internal static partial class LabelledRows
                 }
             }
         }
-        var commonest = found.GroupBy(f => f.Names).MaxBy(g => g.Count());
-        if (commonest is null || commonest.Count() < FewestRows)
+        if (found.Count < FewestRows)
+        {
+            return text;
+        }
+        var commonest = found.GroupBy(f => f.Names).MaxBy(g => g.Count())!;
+        if (commonest.Count() < FewestRows)
         {
             return text;
         }

@@ -42,7 +42,7 @@ internal static partial class LightUnits
         return text.Contains("umol", StringComparison.Ordinal)
             || text.Contains("photons", StringComparison.Ordinal)
                 ? new("photons", SpectralUnit.Relative, WattsNmPerMicromolePerS, IsPhotons: true)
-            : text.Contains('w', StringComparison.Ordinal) && PowerOf(text) is { } power ? power
+            : MayHoldWatt(text) && PowerOf(text) is { } power ? power
             : Array.Exists(CountStems, s => text.Contains(s, StringComparison.Ordinal))
             || Array.Exists(Counts, s => HeaderWords.StandsAlone(text, s))
                 ? new("counts", SpectralUnit.Counts, 1)
@@ -61,6 +61,25 @@ internal static partial class LightUnits
                 char.IsAsciiDigit(line[i])
                 && (i == 0 || !(char.IsLetter(line[i - 1]) || line[i - 1] is '^' or '/' or '-'))
             )
+            {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // Most headers speak of wavelengths: they need no pattern.
+    private static bool MayHoldWatt(string text)
+    {
+        for (int at = text.IndexOf('w'); at >= 0; at = text.IndexOf('w', at + 1))
+        {
+            var behind = text.AsSpan(at + 1);
+            bool isWord =
+                behind.Length >= 3
+                && char.IsLetter(behind[0])
+                && char.IsLetter(behind[1])
+                && char.IsLetter(behind[2]);
+            if (!isWord || behind.StartsWith("att", StringComparison.Ordinal))
             {
                 return true;
             }

@@ -1,3 +1,5 @@
+using GlowMix.Spectra;
+
 namespace GlowMix.Readings.Files;
 
 /// <summary>How the numbers of a column follow each other: whether they could be wavelengths or times.</summary>
@@ -20,7 +22,7 @@ internal readonly record struct NumberSequence
         int allowed = numbers.Length < 8 ? 0 : (int)Math.Max(1, 0.02 * pairs);
         IsOrdered = moves > 0 && breaks <= allowed && moves >= (breaks == 0 ? 0.15 : 0.4) * pairs;
         double[] sorted = [.. numbers];
-        Array.Sort(sorted);
+        Array.Sort(sorted, Ascending.Order);
         // A header's number or two among the rows must not decide.
         int cut = numbers.Length >= 30 ? 2 : 0;
         Least = sorted.Length > 0 ? sorted[cut] : double.NaN;

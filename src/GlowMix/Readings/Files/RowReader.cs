@@ -32,10 +32,11 @@ internal sealed class RowReader(CellTable table, ColumnChoice choice, ReadingOpt
         {
             return rows;
         }
+        var (alongAt, lightAt) = (choice.Along.Index, choice.Light.Index);
         int[] used = choice.Dark is { } darkColumn
-            ? [choice.Along.Index, choice.Light.Index, darkColumn.Index]
-            : [choice.Along.Index, choice.Light.Index];
-        int needed = used.Max() + 1;
+            ? [alongAt, lightAt, darkColumn.Index]
+            : [alongAt, lightAt];
+        int needed = Math.Max(Math.Max(alongAt, lightAt), used[^1]) + 1;
         int start = StartOf(table.NumberRows[0]);
         int last = EndOf(table.NumberRows[^1], needed);
         // A number too many, in a few rows alone: two lines in one, or a delimiter too many.

@@ -60,8 +60,12 @@ internal static class SpectrumBuilder
                 )
             );
         }
-        double[] nms = [.. sorted.Rows.Select(r => r.Nm)];
-        double[] values = [.. sorted.Rows.Select(r => r.Value)];
+        var nms = new double[sorted.Rows.Count];
+        var values = new double[nms.Length];
+        for (int i = 0; i < nms.Length; i++)
+        {
+            (nms[i], values[i], _) = sorted.Rows[i];
+        }
         return new(
             new SpectralReading
             {
@@ -176,8 +180,19 @@ internal static class SpectrumBuilder
         List<Warning> warnings
     )
     {
-        var visible = rows.Where(r => r.Nm is >= VisibleFromNm and <= VisibleToNm).ToArray();
-        if (visible.Length < 2)
+        int visible = 0;
+        var top = rows[0] with { Value = double.NegativeInfinity };
+        var bottom = rows[0] with { Value = double.PositiveInfinity };
+        foreach (var row in rows)
+        {
+            if (row.Nm is >= VisibleFromNm and <= VisibleToNm)
+            {
+                visible++;
+                top = row.Value > top.Value ? row : top;
+                bottom = row.Value < bottom.Value ? row : bottom;
+            }
+        }
+        if (visible < 2)
         {
             return new(file, null, ReadingTexts.NothingVisible(rows[0].Nm, rows[^1].Nm));
         }
@@ -185,8 +200,6 @@ internal static class SpectrumBuilder
         {
             return null;
         }
-        var top = visible.MaxBy(r => r.Value);
-        var bottom = visible.MinBy(r => r.Value);
         if (top.Value == 0 && bottom.Value == 0)
         {
             return new(file, null, ReadingTexts.AllZero);

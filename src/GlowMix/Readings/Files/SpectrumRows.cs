@@ -90,10 +90,17 @@ internal sealed partial class SpectrumRows
                 ? FirstReset(IsDescending ? -1 : 1)
                 : null;
         var inFile = rows.ToArray();
-        // Stable, so that of equal wavelengths the first of the file comes first.
-        var ordered = rows.OrderBy(r => r.Nm).ToArray();
-        rows.Clear();
-        rows.AddRange(ordered);
+        if (down == rows.Count - 1)
+        {
+            rows.Reverse();
+        }
+        else if (up < rows.Count - 1)
+        {
+            // Stable, so that of equal wavelengths the first of the file comes first.
+            var ordered = rows.OrderBy(r => r.Nm).ToArray();
+            rows.Clear();
+            rows.AddRange(ordered);
+        }
         if (turns > 0)
         {
             if (reset is { } at && Overlap(inFile, at) && !AllAgree())

@@ -1,3 +1,5 @@
+using GlowMix.Spectra;
+
 namespace GlowMix.Readings.Files;
 
 // Rows that look like those of the spectrum, and are a header's.
@@ -63,11 +65,16 @@ internal sealed partial class SpectrumRows
 
     private double MedianStepNm()
     {
-        double[] steps =
-        [
-            .. rows.Zip(rows.Skip(1), (a, b) => Math.Abs(b.Nm - a.Nm)).Where(s => s > SamePlaceNm),
-        ];
-        Array.Sort(steps);
-        return steps.Length == 0 ? 0 : steps[steps.Length / 2];
+        var steps = new List<double>(rows.Count);
+        for (int i = 1; i < rows.Count; i++)
+        {
+            double step = Math.Abs(rows[i].Nm - rows[i - 1].Nm);
+            if (step > SamePlaceNm)
+            {
+                steps.Add(step);
+            }
+        }
+        steps.Sort(Ascending.Order);
+        return steps.Count == 0 ? 0 : steps[steps.Count / 2];
     }
 }

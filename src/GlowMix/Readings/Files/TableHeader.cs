@@ -102,7 +102,7 @@ internal static partial class TableHeader
     {
         var cells = new List<(int Start, int Length)>();
         CellSplitter.Split(line, (0, line.Length), new TableFormat(delimiter, '.'), cells);
-        return [.. cells.Select(c => line.Substring(c.Start, c.Length))];
+        return [.. cells.ConvertAll(c => line.Substring(c.Start, c.Length))];
     }
 
     private static string[] WideGaps(string line) =>

@@ -1,4 +1,4 @@
-using System.Buffers;
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace GlowMix.Readings.Files;
@@ -9,8 +9,6 @@ namespace GlowMix.Readings.Files;
 /// </summary>
 internal static partial class TypedForms
 {
-    private static readonly SearchValues<char> BarsAndQuotes = SearchValues.Create("│┃║‖¦“”„«»‟");
-
     private const int FewestRows = 3;
 
     private static readonly string[] PowerMarks =
@@ -88,7 +86,7 @@ internal static partial class TypedForms
 
     // Drawn tables and typographic quotes.
     private static string Bars(string text) =>
-        !text.AsSpan().ContainsAny(BarsAndQuotes)
+        Ascii.IsValid(text)
             ? text
             : string.Create(
                 text.Length,

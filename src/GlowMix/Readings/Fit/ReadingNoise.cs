@@ -79,7 +79,7 @@ internal sealed class ReadingNoise
         {
             return 0;
         }
-        values.Sort();
+        values.Sort(Ascending.Order);
         return DeviationsPerMedian * values[values.Count / 2];
     }
 }

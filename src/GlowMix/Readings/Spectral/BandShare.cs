@@ -3,4 +3,4 @@ namespace GlowMix.Readings.Spectral;
 /// <summary>What a band holds of the power from 380 to 780 nm.</summary>
 /// <param name="Band">The band.</param>
 /// <param name="PowerPercent">Its share of the power, %.</param>
-public readonly record struct BandShare(SpectralBand Band, double PowerPercent);
+public sealed record BandShare(SpectralBand Band, double PowerPercent);

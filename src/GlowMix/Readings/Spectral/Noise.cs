@@ -29,7 +29,7 @@ internal static class Noise
         {
             differences[i] = Math.Abs(v[i] - (4 * v[i + 1]) + (6 * v[i + 2]) - (4 * v[i + 3]) + v[i + 4]);
         }
-        Array.Sort(differences);
+        Array.Sort(differences, Ascending.Order);
         // 0.6745 is the median of |x| for a normal distribution of deviation 1.
         return differences[differences.Length / 2] / 0.6745 / Math.Sqrt(70);
     }

@@ -43,12 +43,18 @@ internal static class Pedestal
         }
         double[] nm = table.WavelengthsNm[first..end].ToArray();
         double[] values = table.Values[first..end].ToArray();
-        double[] line = MathNet.Numerics.Fit.Polynomial(nm, values, 1);
-        double mean = values.Average();
-        double rise = line[1] * (nm[^1] - nm[0]);
-        double noise = Math.Sqrt(
-            nm.Zip(values, (x, v) => Math.Pow(v - line[0] - (line[1] * x), 2)).Sum() / (nm.Length - 2)
-        );
+        var (intercept, slope) = MathNet.Numerics.Fit.Line(nm, values);
+        double rise = slope * (nm[^1] - nm[0]);
+        double sum = 0;
+        double squares = 0;
+        for (int i = 0; i < nm.Length; i++)
+        {
+            double off = values[i] - intercept - (slope * nm[i]);
+            sum += values[i];
+            squares += off * off;
+        }
+        double mean = sum / nm.Length;
+        double noise = Math.Sqrt(squares / (nm.Length - 2));
         // Standard error of the rise over the window is near √12 σ/√n for even samples.
         double doubt = 3 * Math.Sqrt(12) * noise / Math.Sqrt(nm.Length);
         bool isFlat =
