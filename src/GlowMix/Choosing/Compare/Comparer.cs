@@ -156,34 +156,29 @@ public static class Comparer
         {
             return [];
         }
-        var causes = ImmutableArray.CreateBuilder<CauseOfChange>();
-        foreach (var exchange in exchanges)
-        {
-            var figures = FiguresAfter(exchange.Apply(from), predictor);
-            causes.Add(
-                new(
-                    exchange.Key,
-                    [.. Comparison.CauseFigures.Select(f => ChangeOf(f, before.Figures[f], figures?[f]))]
-                )
-            );
-        }
-        var alone = causes.ToImmutable();
-        causes.Add(
-            new(
-                Comparison.Together,
-                [
-                    .. Comparison.CauseFigures.Select(
-                        (figure, i) =>
-                            LeftOver(
-                                figure,
-                                ChangeOf(figure, before.Figures[figure], after.Figures[figure]),
-                                [.. alone.Select(c => c.Changes[i])]
-                            )
-                    ),
-                ]
-            )
+        var alone = new CauseOfChange[exchanges.Count];
+        Parallel.For(
+            0,
+            alone.Length,
+            i =>
+            {
+                var figures = FiguresAfter(exchanges[i].Apply(from), predictor);
+                alone[i] = new(
+                    exchanges[i].Key,
+                    ImmutableArray.CreateRange(
+                        Comparison.CauseFigures,
+                        f => ChangeOf(f, before.Figures[f], figures?[f])
+                    )
+                );
+            }
         );
-        return causes.ToImmutable();
+        var together = ImmutableArray.CreateBuilder<double?>();
+        foreach (var figure in Comparison.CauseFigures)
+        {
+            double? whole = ChangeOf(figure, before.Figures[figure], after.Figures[figure]);
+            together.Add(LeftOver(figure, whole, Array.ConvertAll(alone, c => c.Changes[together.Count])));
+        }
+        return [.. alone, new(Comparison.Together, together.ToImmutable())];
     }
 
     // A mixture of two pieces need not be one that could be poured: grains may be too large for another resin's index.
@@ -208,14 +203,17 @@ public static class Comparer
         : before > 0 ? after / before
         : null;
 
-    private static double? LeftOver(Figure figure, double? whole, IReadOnlyList<double?> alone)
+    private static double? LeftOver(Figure figure, double? whole, double?[] alone)
     {
-        if (whole is not { } all || alone.Any(a => a is null))
+        bool isByRatio = Comparison.IsByRatio(figure);
+        double? left = whole;
+        foreach (double? one in alone)
         {
-            return null;
+            left =
+                !isByRatio ? left - one
+                : one > 0 ? left / one
+                : null;
         }
-        return !Comparison.IsByRatio(figure) ? all - alone.Sum()
-            : alone.Aggregate(1.0, (product, a) => product * a!.Value) is > 0 and var product ? all / product
-            : null;
+        return left;
     }
 }
