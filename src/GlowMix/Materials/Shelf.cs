@@ -14,6 +14,7 @@ public sealed class Shelf
     private readonly IMaterialSource? own;
     private readonly ConcurrentDictionary<(MaterialKind Kind, string Name), Lazy<object>> kept = new();
     private readonly ConcurrentDictionary<string, Lazy<CalibrationFile>> calibrations = new();
+    private readonly ConcurrentDictionary<object, Lazy<object>> workedOut = new();
     private readonly Shelf? shipped;
 
     /// <summary>A shelf.</summary>
@@ -100,6 +101,10 @@ public sealed class Shelf
                 .Select(loaded => loaded.Material)
                 .OfType<Led>(),
         ];
+
+    /// <summary>Something that takes a while to work out of the shelf's materials, such as the LED of a label: once for equal keys.</summary>
+    internal T Once<T>(object key, Func<T> work)
+        where T : class => (T)workedOut.GetOrAdd(key, _ => new(work)).Value;
 
     private Loaded<T> Find<T>(
         MaterialKind kind,

@@ -181,7 +181,10 @@ public sealed class PieceAssembly
         {
             return notes.Take(shelf.Led(named.MaterialName), "led.material");
         }
-        var (led, keyPath, problem, ofFile) = LedWithoutFile.Of(source, shelf, files);
+        var (led, keyPath, problem, ofFile) = shelf.Once(
+            (source, files),
+            () => LedWithoutFile.Of(source, shelf, files)
+        );
         notes.OfMaterials(ofFile);
         if (problem is not null)
         {

@@ -225,6 +225,20 @@ public class PieceAssemblyTests
     }
 
     [Fact]
+    public void The_LED_of_a_label_is_worked_out_once_and_anew_for_another_label()
+    {
+        string label = Sample.OneLayer.Replace(
+            "  material: warm-white-3000",
+            "  cct_k: 3456\n  ra: 80\n  flux_lm: 20\n  at_ma: 60",
+            StringComparison.Ordinal
+        );
+        var led = PieceOf(label).Piece!.Led;
+        Assert.Same(led, PieceOf(label.Replace("2.5", "2", StringComparison.Ordinal)).Piece!.Led);
+        var other = PieceOf(label.Replace("3456", "3457", StringComparison.Ordinal)).Piece!.Led;
+        Assert.NotEqual(led.Die.Share.Value, other.Die.Share.Value);
+    }
+
+    [Fact]
     public void A_path_leads_nowhere_without_files()
     {
         var reading = PieceOf(

@@ -12,13 +12,21 @@ namespace GlowMix.Console.Tune.Model;
 internal sealed class Bench
 {
     // What is pressed most comes first.
-    private static readonly StepSize[] stepSizes = [StepSize.Usual, StepSize.Fine, StepSize.Large];
-    private static readonly bool[] upAndDown = [true, false];
+    private static readonly (StepSize Size, bool Up)[] turns =
+    [
+        (StepSize.Usual, true),
+        (StepSize.Usual, false),
+        (StepSize.Fine, true),
+        (StepSize.Fine, false),
+        (StepSize.Large, true),
+        (StepSize.Large, false),
+    ];
 
     private readonly KnobBoard board;
     private readonly Func<RecipeDocument, PieceReading> assemble;
     private History history;
     private ImmutableArray<Knob> knobsAtStart = [];
+    private (StepSize Size, bool Up) lastTurn = turns[0];
 
     /// <param name="start">The recipe as it was opened; may be broken.</param>
     /// <param name="board">What can be turned.</param>
@@ -104,18 +112,21 @@ internal sealed class Bench
 
     /// <summary>Turns the held knob one step.</summary>
     /// <returns>Why it does not turn; null if it did.</returns>
-    public string? Turn(StepSize size, bool up) =>
-        Held is not { } knob ? null
-        : knob.WhyFixed.Length > 0 ? knob.WhyFixed
-        : knob.Next(size, up) is { } next ? Set(knob, next)
-        : $"{Capital(knob.FullLabel)}: this is the {(up ? "last" : "first")} on the shelf.";
+    public string? Turn(StepSize size, bool up)
+    {
+        lastTurn = (size, up);
+        return Held is not { } knob ? null
+            : knob.WhyFixed.Length > 0 ? knob.WhyFixed
+            : knob.Next(size, up) is { } next ? Set(knob, next)
+            : $"{Capital(knob.FullLabel)}: this is the {(up ? "last" : "first")} on the shelf.";
+    }
 
     /// <summary>
-    /// Where the next turn of the held knob leads, in usual, fine and large steps up and down; put together when it is asked for, on
-    /// any thread.
+    /// Where the next turn of the held knob leads, in usual, fine and large steps up and down, that of the last turn first; put
+    /// together when it is asked for, on any thread.
     /// </summary>
     public IEnumerable<RecipeDocument> Ahead() =>
-        Held is { WhyFixed: "" } knob ? Neighbours(Document, knob) : [];
+        Held is { WhyFixed: "" } knob ? Neighbours(Document, knob, lastTurn) : [];
 
     /// <summary>Sets the held knob to what was typed.</summary>
     /// <returns>Why not; null if it did.</returns>
@@ -130,9 +141,13 @@ internal sealed class Bench
     /// <summary>A further turn of the held knob is one of its own.</summary>
     public void Close() => history.Close();
 
-    private static IEnumerable<RecipeDocument> Neighbours(RecipeDocument document, Knob knob)
+    private static IEnumerable<RecipeDocument> Neighbours(
+        RecipeDocument document,
+        Knob knob,
+        (StepSize Size, bool Up) first
+    )
     {
-        var values = from size in stepSizes from up in upAndDown select knob.Next(size, up);
+        var values = turns.Prepend(first).Select(t => knob.Next(t.Size, t.Up));
         foreach (string value in values.OfType<string>().Distinct())
         {
             var next = KnobBoard.Turned(document, knob, value);

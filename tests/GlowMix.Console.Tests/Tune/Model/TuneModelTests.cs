@@ -65,6 +65,18 @@ public class TuneModelTests
     }
 
     [Fact]
+    public void What_the_hand_did_last_is_worked_out_first()
+    {
+        var rig = new TuneRig();
+        rig.Hold("layers.glow.grain_median_um");
+        rig.Press("{");
+        Assert.Equal("20", rig.Held);
+        rig.Press("}");
+        Assert.Equal("40", rig.Held);
+        Assert.Equal("60", rig.Desk.Ahead.First().Get("layers.glow.grain_median_um"));
+    }
+
+    [Fact]
     public void A_clear_layer_takes_a_pigment_with_a_loading_to_begin_with()
     {
         var rig = new TuneRig();
