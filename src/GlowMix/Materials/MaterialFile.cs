@@ -67,7 +67,7 @@ internal static class MaterialFile
         {
             return false;
         }
-        string? found = keys.OneOf("kind", [.. Enum.GetValues<MaterialKind>().Select(k => k.Word())]);
+        string? found = keys.OneOf("kind", MaterialKindWords.All);
         if (found is not null && found != kind.Word())
         {
             keys.Error("kind", MaterialProblemTexts.WrongKind(found, kind.Word()));

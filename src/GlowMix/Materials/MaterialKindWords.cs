@@ -3,6 +3,17 @@ namespace GlowMix.Materials;
 /// <summary>The words of a kind of material.</summary>
 public static class MaterialKindWords
 {
+    /// <summary>Those of all kinds.</summary>
+    internal static string[] All { get; } =
+    [
+        MaterialKind.Led.Word(),
+        MaterialKind.Resin.Word(),
+        MaterialKind.Pigment.Word(),
+        MaterialKind.Board.Word(),
+        MaterialKind.Lamp.Word(),
+        MaterialKind.Criterion.Word(),
+    ];
+
     /// <summary>As in the 'kind' key and in messages: 'led', 'resin' …</summary>
     public static string Word(this MaterialKind kind) =>
         kind switch

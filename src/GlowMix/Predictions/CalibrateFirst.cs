@@ -13,7 +13,12 @@ internal static class CalibrateFirst
     public static IReadOnlyList<Assumption> Of(Piece piece)
     {
         var list = new List<Assumption>();
-        foreach (var pigment in piece.Layers.Where(l => l.HasPigment).Select(l => l.Pigment!).Distinct())
+        foreach (
+            var pigment in piece
+                .Layers.Where(l => l.HasPigment)
+                .Select(l => l.Pigment!)
+                .DistinctBy(p => p.Name)
+        )
         {
             Add(
                 list,

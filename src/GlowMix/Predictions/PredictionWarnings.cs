@@ -138,7 +138,10 @@ internal static class PredictionWarnings
     )
     {
         foreach (
-            var lamp in piece.Steps.Select(s => s.Lamp).Where(l => l?.LacksNearUltraviolet == true).Distinct()
+            var lamp in piece
+                .Steps.Select(s => s.Lamp)
+                .Where(l => l?.LacksNearUltraviolet == true)
+                .DistinctBy(l => l!.Name)
         )
         {
             say(
