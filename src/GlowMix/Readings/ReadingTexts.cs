@@ -20,6 +20,10 @@ public static class ReadingTexts
     public const string JsonWithoutTable =
         "is JSON in which there is not one table of wavelengths and values; needed: pairs, or two arrays of the same length. Else export the reading as text or CSV";
 
+    /// <summary>JSON that cannot be read.</summary>
+    public const string JsonWithFault =
+        "is JSON that breaks off or has a fault here; export the reading again, or as text or CSV";
+
     /// <summary>A recipe or another file of this program.</summary>
     public static string OwnFile(string key) =>
         $"begins with the key {ProblemTexts.Quote(key)}: a file for 'glowmix predict' or 'check', not a reading";

@@ -59,9 +59,6 @@ internal static class FileSort
             : start.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase)
             || start.StartsWith("<html", StringComparison.OrdinalIgnoreCase)
                 ? "a web page"
-            : start is ['{' or '[', .. var rest]
-            && rest.TrimStart() is ['"' or '{' or '[' or '-' or (>= '0' and <= '9'), ..]
-                ? "JSON that breaks off or has a fault"
             : null;
     }
 

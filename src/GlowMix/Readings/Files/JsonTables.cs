@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using GlowMix.Documents;
 
 namespace GlowMix.Readings.Files;
 
@@ -22,32 +23,42 @@ internal static class JsonTables
 
     /// <summary>Finds the table.</summary>
     /// <param name="text">The text.</param>
-    /// <param name="table">With tabs and a header; null where there is none, or several.</param>
-    /// <returns>The text is JSON.</returns>
-    public static bool IsJson(string text, out string? table)
+    /// <param name="table">Null where there is none, or several.</param>
+    /// <param name="fault">Where the text begins like JSON and breaks off or has a fault; null if it does not.</param>
+    /// <returns>The text is JSON, without a fault.</returns>
+    public static bool IsJson(string text, out JsonTable? table, out Place? fault)
     {
-        table = null;
-        if (text.AsSpan().TrimStart() is not ['{' or '[', ..])
+        (table, fault) = (null, null);
+        if (text.AsSpan().TrimStart() is not ['{' or '[', .. var rest])
         {
             return false;
         }
         try
         {
             using var document = JsonDocument.Parse(text, Lax);
-            var tables = new List<string>();
+            var tables = new List<JsonTable>();
             Collect(document.RootElement, 0, tables);
             table = tables is [var only] ? only : null;
             return true;
         }
-        catch (JsonException)
+        catch (JsonException e)
         {
             table = OfLines(text);
+            // '[Header]' begins other files.
+            if (
+                table is null
+                && rest.TrimStart() is ['"' or '{' or '[' or '-' or (>= '0' and <= '9'), ..]
+                && e is { LineNumber: { } line, BytePositionInLine: { } column }
+            )
+            {
+                fault = new((int)line + 1, (int)column + 1);
+            }
             return table is not null;
         }
     }
 
     // One object a line.
-    private static string? OfLines(string text)
+    private static JsonTable? OfLines(string text)
     {
         string[] lines = text.Split(
             '\n',
@@ -68,7 +79,7 @@ internal static class JsonTables
         }
     }
 
-    private static void Collect(JsonElement element, int level, List<string> tables)
+    private static void Collect(JsonElement element, int level, List<JsonTable> tables)
     {
         if (level > DeepestLevel)
         {
@@ -95,7 +106,7 @@ internal static class JsonTables
         }
     }
 
-    private static string? TableOf(JsonElement element)
+    private static JsonTable? TableOf(JsonElement element)
     {
         if (element.ValueKind == JsonValueKind.Array)
         {
@@ -118,7 +129,7 @@ internal static class JsonTables
             : OfKeys(all);
     }
 
-    private static string? OfRows(JsonElement[] rows)
+    private static JsonTable? OfRows(JsonElement[] rows)
     {
         int width = rows[0].GetArrayLength();
         return width < 2 || !Array.TrueForAll(rows, r => r.GetArrayLength() == width)
@@ -126,7 +137,7 @@ internal static class JsonTables
             : Table("", rows.Select(r => r.EnumerateArray().AsEnumerable()));
     }
 
-    private static string? OfObjects(JsonElement[] rows)
+    private static JsonTable? OfObjects(JsonElement[] rows)
     {
         string[] names = [.. rows[0].EnumerateObject().Where(p => IsNumber(p.Value)).Select(p => p.Name)];
         return
@@ -141,7 +152,7 @@ internal static class JsonTables
             : Table(string.Join('\t', names), rows.Select(r => names.Select(r.GetProperty)));
     }
 
-    private static string? OfColumns((string Name, JsonElement Values)[] columns, string above = "")
+    private static JsonTable? OfColumns((string Name, JsonElement Values)[] columns, string above = "")
     {
         JsonElement[][] values = [.. columns.Select(c => c.Values.EnumerateArray().ToArray())];
         int rows = values[0].Length;
@@ -152,7 +163,7 @@ internal static class JsonTables
     }
 
     // { "380": 0.1, "385": 0.2 }.
-    private static string? OfKeys(JsonProperty[] all)
+    private static JsonTable? OfKeys(JsonProperty[] all)
     {
         JsonProperty[] rows =
         [
@@ -162,17 +173,17 @@ internal static class JsonTables
         ];
         return rows.Length < FewestRows
             ? null
-            : string.Concat(rows.Select(p => $"{p.Name}\t{p.Value.GetRawText()}\n"));
+            : new(string.Concat(rows.Select(p => $"{p.Name}\t{p.Value.GetRawText()}\n")), 0);
     }
 
-    private static string Table(string header, IEnumerable<IEnumerable<JsonElement>> rows)
+    private static JsonTable Table(string header, IEnumerable<IEnumerable<JsonElement>> rows)
     {
         var text = new StringBuilder(header).Append('\n');
         foreach (var row in rows)
         {
             text.AppendJoin('\t', row.Select(Cell)).Append('\n');
         }
-        return text.ToString();
+        return new(text.ToString(), header.Count(c => c == '\n') + 1);
     }
 
     private static string Cell(JsonElement value) =>
@@ -180,6 +191,7 @@ internal static class JsonTables
         {
             JsonValueKind.Number => value.GetRawText(),
             JsonValueKind.String => value.GetString()!.ReplaceLineEndings(" ").Replace('\t', ' '),
+            JsonValueKind.Null => "null",
             _ => "NaN",
         };
 

@@ -48,19 +48,29 @@ public static class ReadingFile
         var (text, encoding) = TextDecoding.Decode(bytes);
         // Some instruments fill a block of the disk.
         text = text.TrimEnd('\0', '\x1A');
-        return string.IsNullOrWhiteSpace(text.Trim('\0')) ? Refused(file.Name, ReadingTexts.Empty)
-            : !FileSort.IsText(text) ? Refused(file.Name, ReadingTexts.Binary(FileSort.FirstBytes(bytes)))
-            : JsonTables.IsJson(text, out string? table)
-                ? (
-                    table is null
-                        ? Refused(file.Name, ReadingTexts.JsonWithoutTable)
-                        : OfJson(ReadText(table, encoding, file.Name, options))
-                )
-            : ReadText(text, encoding, file.Name, options);
+        if (string.IsNullOrWhiteSpace(text.Trim('\0')))
+        {
+            return Refused(file.Name, ReadingTexts.Empty);
+        }
+        if (!FileSort.IsText(text))
+        {
+            return Refused(file.Name, ReadingTexts.Binary(FileSort.FirstBytes(bytes)));
+        }
+        if (JsonTables.IsJson(text, out var table, out var fault))
+        {
+            return table is null
+                ? Refused(file.Name, ReadingTexts.JsonWithoutTable)
+                : OfJson(table, ReadText(table.Text, encoding, file.Name, options));
+        }
+        // Rows in brackets are a table, whatever breaks off around them.
+        var outcome = ReadText(text, encoding, file.Name, options);
+        return fault is null || outcome.Problems.IsEmpty
+            ? outcome
+            : Refused(file.Name, ReadingTexts.JsonWithFault, fault);
     }
 
-    // The table has lines of its own: a place in it is none of the file.
-    private static ReadingOutcome OfJson(ReadingOutcome outcome) =>
+    // The table has lines of its own: a place in it is none of the file, but rows are in the same order.
+    private static ReadingOutcome OfJson(JsonTable table, ReadingOutcome outcome) =>
         outcome with
         {
             Spectrum = outcome.Spectrum is { } spectrum
@@ -75,7 +85,21 @@ public static class ReadingFile
                     Findings = decay.Findings with { Delimiter = "JSON" },
                 }
                 : null,
-            Problems = [.. outcome.Problems.Select(p => p with { Place = null })],
+            Problems =
+            [
+                .. outcome.Problems.Select(p =>
+                    p.Place?.Line - table.HeaderLines is > 0 and var row
+                        ? p with
+                        {
+                            Place = null,
+                            Text = ReadingTexts.Invariant($"row {row}: {p.Text}"),
+                        }
+                        : p with
+                        {
+                            Place = null,
+                        }
+                ),
+            ],
         };
 
     private static ReadingOutcome ReadText(string text, string encoding, string file, ReadingOptions options)

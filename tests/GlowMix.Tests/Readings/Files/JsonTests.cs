@@ -1,3 +1,4 @@
+using GlowMix.Documents;
 using GlowMix.Readings;
 
 namespace GlowMix.Tests.Readings.Files;
@@ -40,18 +41,21 @@ public class JsonTests
     public void What_holds_no_single_table_is_refused(string text) =>
         Assert.Equal(ReadingTexts.JsonWithoutTable, ReadText.Problem(text));
 
-    [Fact]
-    public void What_breaks_off_is_told_as_such() =>
-        Assert.StartsWith(
-            "is JSON that breaks off",
-            ReadText.Problem("""{"wavelength":[400,500,600],"value":[1,"""),
-            StringComparison.Ordinal
-        );
+    [Theory]
+    [InlineData("{\"wavelength\":[400,500,600],\n\"value\":[1,", 2)]
+    [InlineData("{\"wavelength\":[400,500,600,700],\n\"power\":[1,2,3,1}", 2)]
+    [InlineData("[[400,1],\n[500,3],\n[600,?]]", 3)]
+    public void What_breaks_off_is_told_as_such_with_its_line(string text, int line)
+    {
+        Problem problem = Assert.Single(ReadText.Outcome(text).Problems);
+        Assert.Equal(ReadingTexts.JsonWithFault, problem.Text);
+        Assert.Equal(line, problem.Place?.Line);
+    }
 
     [Fact]
-    public void A_value_that_is_none_is_refused() =>
-        Assert.Contains(
-            "column 2 'E' has 'NaN'",
+    public void A_value_that_is_none_is_refused_with_its_row() =>
+        Assert.StartsWith(
+            "row 2: column 2 'E' has 'null'",
             ReadText.Problem("""{"nm":[400,500,600,700],"E":[1,null,3,4]}"""),
             StringComparison.Ordinal
         );
