@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using GlowMix.Documents;
 
 namespace GlowMix.Readings.Files;
@@ -9,7 +10,7 @@ namespace GlowMix.Readings.Files;
 /// Readings kept as JSON, made into a table: pairs of numbers, objects of equal keys, arrays side by side, or numbers under
 /// their wavelengths.
 /// </summary>
-internal static class JsonTables
+internal static partial class JsonTables
 {
     private const int FewestRows = 2;
     private const int DeepestLevel = 6;
@@ -35,7 +36,7 @@ internal static class JsonTables
         }
         try
         {
-            using var document = JsonDocument.Parse(text, Lax);
+            using var document = JsonDocument.Parse(OfNumbers(text), Lax);
             var tables = new List<JsonTable>();
             Collect(document.RootElement, 0, tables);
             table = tables is [var only] ? only : null;
@@ -57,6 +58,15 @@ internal static class JsonTables
         }
     }
 
+    // Many programs write NaN, which JSON does not know.
+    private static string OfNumbers(string text) =>
+        text.Contains("NaN", StringComparison.Ordinal) || text.Contains("Infinity", StringComparison.Ordinal)
+            ? NoNumber().Replace(text, "null")
+            : text;
+
+    [GeneratedRegex(@"(?<=[:,\[]\s*)(?:NaN|-?Infinity)(?=\s*[,\]}])")]
+    private static partial Regex NoNumber();
+
     // One object a line.
     private static JsonTable? OfLines(string text)
     {
@@ -70,7 +80,7 @@ internal static class JsonTables
         }
         try
         {
-            using var document = JsonDocument.Parse($"[{string.Join(',', lines)}]", Lax);
+            using var document = JsonDocument.Parse(OfNumbers($"[{string.Join(',', lines)}]"), Lax);
             return OfObjects([.. document.RootElement.EnumerateArray()]);
         }
         catch (JsonException)

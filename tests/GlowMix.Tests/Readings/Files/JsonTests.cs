@@ -52,6 +52,12 @@ public class JsonTests
         Assert.Equal(line, problem.Place?.Line);
     }
 
+    [Theory]
+    [InlineData("""{"nm":[300,400,500,600,900],"E":[NaN,1,3,2,-Infinity]}""")]
+    [InlineData("{\"nm\":300,\"E\":NaN}\n{\"nm\":400,\"E\":1}\n{\"nm\":500,\"E\":3}\n{\"nm\":600,\"E\":2}\n")]
+    public void What_is_no_number_beyond_the_visible_is_left_out(string text) =>
+        Assert.Equal([400, 500, 600], ReadText.Spectrum(text).Spectrum.WavelengthsNm.ToArray());
+
     [Fact]
     public void A_value_that_is_none_is_refused_with_its_row() =>
         Assert.StartsWith(
