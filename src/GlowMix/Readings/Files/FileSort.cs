@@ -58,6 +58,7 @@ internal static class FileSort
         return start.StartsWith("<?xml", StringComparison.OrdinalIgnoreCase) ? "XML"
             : start.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase)
             || start.StartsWith("<html", StringComparison.OrdinalIgnoreCase)
+            || start.StartsWith("<table", StringComparison.OrdinalIgnoreCase)
                 ? "a web page"
             : null;
     }

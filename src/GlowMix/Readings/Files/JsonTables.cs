@@ -30,7 +30,8 @@ internal static partial class JsonTables
     public static bool IsJson(string text, out JsonTable? table, out Place? fault)
     {
         (table, fault) = (null, null);
-        if (text.AsSpan().TrimStart() is not ['{' or '[', .. var rest])
+        var start = text.AsSpan().TrimStart();
+        if (start is not ['{' or '[', .. var rest])
         {
             return false;
         }
@@ -45,10 +46,14 @@ internal static partial class JsonTables
         catch (JsonException e)
         {
             table = OfLines(text);
-            // '[Header]' begins other files.
+            // '[Header]' and '[450, 0.8]' begin other files.
             if (
                 table is null
-                && rest.TrimStart() is ['"' or '{' or '[' or '-' or (>= '0' and <= '9'), ..]
+                && (
+                    start[0] == '{'
+                        ? rest.TrimStart() is ['"', ..]
+                        : rest.TrimStart() is ['"' or '{' or '[', ..]
+                )
                 && e is { LineNumber: { } line, BytePositionInLine: { } column }
             )
             {

@@ -1,12 +1,8 @@
-using System.Buffers;
-
 namespace GlowMix.Readings.Files;
 
 /// <summary>What stands round the numbers of a row: remarks as in '450  0.82  # lamp warm', brackets as in '[450, 0.82],'.</summary>
 internal static class RowRemarks
 {
-    private static readonly SearchValues<char> Brackets = SearchValues.Create("[](){}");
-
     /// <summary>Cuts brackets off, from lines that begin with one before a number.</summary>
     public static void CutBrackets(string text, List<(int Start, int Length)> lines)
     {
@@ -17,15 +13,18 @@ internal static class RowRemarks
             var inner = line.Trim(" \t");
             // A list's dash.
             inner = inner is ['-', ' ', .. var item] ? item.TrimStart() : inner;
-            if (inner is not ['[' or '(' or '{', .., _] || !IsNumberLike(inner[1..].TrimStart()))
+            // The first and the last pair of a list have the list's own brackets as well.
+            var row = inner.TrimStart("[({ \t");
+            if (inner is not ['[' or '(' or '{', ..] || !IsNumberLike(row))
             {
                 continue;
             }
-            inner = inner.TrimEnd(",; \t");
-            if (inner is [.., ']' or ')' or '}'] && !inner[1..^1].ContainsAny(Brackets))
+            int end = row.IndexOfAny("])}");
+            bool isWhole =
+                end > 0 && row[end..].TrimStart("])},; \t").IsEmpty && !row[..end].ContainsAny("[({");
+            if (isWhole && line.Overlaps(row, out int offset))
             {
-                int offset = line.IndexOf(inner) + 1;
-                lines[i] = (start + offset, inner.Length - 2);
+                lines[i] = (start + offset, end);
             }
         }
     }

@@ -36,6 +36,10 @@ internal static partial class TypedForms
             text = PowerOfTen()
                 .Replace(text, m => ("e" + Exponent(m.Groups["exponent"].Value)).PadRight(m.Length));
         }
+        if (text.AsSpan().ContainsAny('(', '{', '['))
+        {
+            text = BetweenPairs().Replace(text, "\n");
+        }
         if (HasColonBehindWavelength(text))
         {
             text = ColonBehindWavelength().Replace(text, "\t");
@@ -126,6 +130,10 @@ internal static partial class TypedForms
         @"(?<=\d)[ \u00A0]?(?:[×xX*·⋅✕∙] ?10(?: ?(?:\^|\*\*) ?[({]?(?<exponent>[-+−]?\d{1,3})[)}]?|(?<exponent>[-+−]\d{1,3})|(?<exponent>[⁻⁺]?[⁰¹²³⁴-⁹]{1,3}))|\*\^(?<exponent>[-+−]?\d{1,3}))(?!\d)"
     )]
     private static partial Regex PowerOfTen();
+
+    // A program's list of pairs on one line: '[(450, 0.82), (455, 0.87)]'.
+    [GeneratedRegex(@"(?<=\d ?[)}\]]),(?= ?[({[] ?[-+]?[\d.])")]
+    private static partial Regex BetweenPairs();
 
     // '450:0.82'; hours have fewer digits.
     [GeneratedRegex(

@@ -131,6 +131,14 @@ public class UntidyIlluminantTests
                     (t with { Delimiter = ',' }).Text().TrimEnd('\n').Split('\n').Select(row => $"[{row}],\n")
                 )
             ),
+        ["a program's list of pairs, one a line"] = t =>
+            Encoding.UTF8.GetBytes(
+                $"[({string.Join("),\n (", (t with { Delimiter = ',' }).Text().TrimEnd('\n').Split('\n'))})]"
+            ),
+        ["a program's list of pairs on one line"] = t =>
+            Encoding.UTF8.GetBytes(
+                $"{{{{{string.Join("}, {", (t with { Delimiter = ',' }).Text().TrimEnd('\n').Split('\n'))}}}}}"
+            ),
         ["units behind each number"] = t =>
             Encoding.UTF8.GetBytes(
                 string.Concat(
