@@ -33,7 +33,7 @@ internal sealed class RecipeStart : Starter
             Usual = "warm-white-3000",
             Question = "LED, a name of 'glowmix materials leds', or the colour temperature on its reel in K",
         },
-        Keyed("ra", "led.ra", "", "with a colour temperature: the reel's colour rendering") with
+        Keyed("ra", "led.ra", "Ra", "with a colour temperature: the reel's colour rendering") with
         {
             Applies = IsFromLabel,
             Question = "Colour rendering Ra on the reel, empty if silent",

@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace GlowMix.Readings.Files;
 
-/// <summary>A cell of a table read as a time of the clock or a duration: h:mm:ss, h:mm, with or without a date in front.</summary>
+/// <summary>
+/// A cell of a table read as a time of the clock or a duration: h:mm:ss, h:mm, with or without a date in front, AM or PM or the
+/// offset of a time zone behind.
+/// </summary>
 internal static class ClockCell
 {
     private const double MinutesPerHour = 60;
@@ -13,6 +16,36 @@ internal static class ClockCell
     /// <param name="minutes">Minutes since 0:00.</param>
     public static bool TryRead(ReadOnlySpan<char> cell, out double minutes)
     {
+        bool isHalf = HalfOfDay(ref cell, out bool isAfternoon);
+        bool isTime = TryReadTime(cell, out minutes);
+        if (!isHalf || !isTime)
+        {
+            return isTime;
+        }
+        const double Noon = 12 * MinutesPerHour;
+        isTime = minutes < Noon + MinutesPerHour;
+        minutes = (minutes % Noon) + (isAfternoon ? Noon : 0);
+        return isTime;
+    }
+
+    // '8:05 PM', '8:05:30 a.m.'.
+    private static bool HalfOfDay(ref ReadOnlySpan<char> cell, out bool isAfternoon)
+    {
+        isAfternoon = false;
+        foreach (string mark in (ReadOnlySpan<string>)["am", "pm", "a.m.", "p.m."])
+        {
+            if (cell.EndsWith(mark, StringComparison.OrdinalIgnoreCase))
+            {
+                isAfternoon = mark[0] == 'p';
+                cell = cell[..^mark.Length].TrimEnd();
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static bool TryReadTime(ReadOnlySpan<char> cell, out double minutes)
+    {
         minutes = 0;
         int dateEnd = cell.LastIndexOfAny(' ', 'T');
         if (dateEnd > 0)
@@ -22,6 +55,9 @@ internal static class ClockCell
                 return false;
             }
             cell = cell[(dateEnd + 1)..].TrimEnd('Z');
+            // '20:05:00+01:00', the same on every row.
+            int zone = cell.IndexOfAny('+', '-');
+            cell = zone > 0 ? cell[..zone] : cell;
         }
         int first = cell.IndexOf(':');
         if (first is < 1 or > 3 || !IsWhole(cell[..first], out double hours))

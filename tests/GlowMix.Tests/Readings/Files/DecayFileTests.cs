@@ -23,6 +23,21 @@ public class DecayFileTests
         DecayUnit.Lux,
         new[] { 0.0, 1, 5, 10 }
     )]
+    [InlineData(
+        "time,lux\n11:58:00 PM,9\n11:59:00 PM,8\n12:03:00 AM,4\n12:08:00 AM,2\n",
+        DecayUnit.Lux,
+        new[] { 0.0, 1, 5, 10 }
+    )]
+    [InlineData(
+        "time\tlux\n3/4/2026 12:58 p.m.\t9\n3/4/2026 12:59 p.m.\t8\n3/4/2026 1:03 p.m.\t4\n3/4/2026 1:08 p.m.\t2\n",
+        DecayUnit.Lux,
+        new[] { 0.0, 1, 5, 10 }
+    )]
+    [InlineData(
+        "time,lux\n2026-03-04T23:58:00+01:00,9\n2026-03-04T23:59:00+01:00,8\n2026-03-05T00:03:00+01:00,4\n",
+        DecayUnit.Lux,
+        new[] { 0.0, 1, 5 }
+    )]
     public void Times_and_units_are_found(string text, DecayUnit unit, double[] minutes)
     {
         DecayReading reading = ReadText.Decay(text);
