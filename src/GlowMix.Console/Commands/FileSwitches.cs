@@ -7,7 +7,7 @@ namespace GlowMix.Console.Commands;
 /// <summary>Options that say how a file of readings is written; each overrules what would be found.</summary>
 internal sealed class FileSwitches
 {
-    private static readonly (string Word, char Delimiter)[] delimiters =
+    private static readonly (string Word, char Value)[] delimiters =
     [
         ("tab", '\t'),
         ("semicolon", ';'),
@@ -16,7 +16,7 @@ internal sealed class FileSwitches
         ("blank", ' '),
     ];
 
-    private static readonly (string Word, LengthUnit Unit)[] lengths =
+    private static readonly (string Word, LengthUnit Value)[] lengths =
     [
         ("nm", LengthUnit.Nanometre),
         ("um", LengthUnit.Micrometre),
@@ -24,23 +24,26 @@ internal sealed class FileSwitches
         ("m", LengthUnit.Metre),
     ];
 
-    private static readonly (string Word, TimeUnit Unit)[] times =
+    private static readonly (string Word, TimeUnit Value)[] times =
     [
         ("s", TimeUnit.Second),
         ("min", TimeUnit.Minute),
         ("h", TimeUnit.Hour),
     ];
 
-    private static readonly (string Word, SpectralUnit? Spectral, DecayUnit? Decay, double Factor)[] units =
+    private static readonly (
+        string Word,
+        (SpectralUnit? Spectral, DecayUnit? Decay, double Factor) Value
+    )[] units =
     [
-        ("counts", SpectralUnit.Counts, null, 1),
-        ("relative", SpectralUnit.Relative, DecayUnit.Relative, 1),
-        ("w", SpectralUnit.WPerM2Nm, null, 1),
-        ("mw", SpectralUnit.WPerM2Nm, null, 1e-3),
-        ("uw", SpectralUnit.WPerM2Nm, null, 1e-2),
-        ("mcd", null, DecayUnit.McdPerM2, 1),
-        ("cd", null, DecayUnit.McdPerM2, 1e3),
-        ("lux", null, DecayUnit.Lux, 1),
+        ("counts", (SpectralUnit.Counts, null, 1)),
+        ("relative", (SpectralUnit.Relative, DecayUnit.Relative, 1)),
+        ("w", (SpectralUnit.WPerM2Nm, null, 1)),
+        ("mw", (SpectralUnit.WPerM2Nm, null, 1e-3)),
+        ("uw", (SpectralUnit.WPerM2Nm, null, 1e-2)),
+        ("mcd", (null, DecayUnit.McdPerM2, 1)),
+        ("cd", (null, DecayUnit.McdPerM2, 1e3)),
+        ("lux", (null, DecayUnit.Lux, 1)),
     ];
 
     private readonly Option<string> wavelengthColumn = new("--wavelength-column")
@@ -66,7 +69,7 @@ internal sealed class FileSwitches
     private readonly Option<string> delimiter = Word(
         "--delimiter",
         "what separates columns",
-        Array.ConvertAll(delimiters, t => t.Word)
+        WordsOf(delimiters)
     );
     private readonly Option<string> decimalMark = Word("--decimal", "the decimal mark", ["point", "comma"]);
     private readonly Option<string> lines = new("--lines")
@@ -81,12 +84,12 @@ internal sealed class FileSwitches
     private readonly Option<string> wavelengthUnit = Word(
         "--wavelength-unit",
         "unit of the wavelengths",
-        Array.ConvertAll(lengths, t => t.Word)
+        WordsOf(lengths)
     );
     private readonly Option<string> unit = Word(
         "--unit",
         "unit of the light; w, mw, uw for W/m²/nm, mW/m²/nm, µW/cm²/nm; mcd, cd, lux for a decay",
-        Array.ConvertAll(units, t => t.Word)
+        WordsOf(units)
     );
     private readonly Option<bool> decay = new("--decay")
     {
@@ -95,7 +98,7 @@ internal sealed class FileSwitches
     private readonly Option<string> timeUnit = Word(
         "--time-unit",
         "unit of the times of a decay",
-        Array.ConvertAll(times, t => t.Word)
+        WordsOf(times)
     );
 
     /// <summary>All of them, in the order of the help.</summary>
@@ -143,9 +146,7 @@ internal sealed class FileSwitches
         {
             wrong ??= $"{wavelengthColumn.Name} and {timeColumn.Name} exclude each other";
         }
-        var (_, spectral, glow, factor) = parsed.GetValue(unit) is { } u
-            ? Array.Find(units, t => t.Word == u)
-            : ("", null, null, 1);
+        var (spectral, glow, factor) = ValueOf(parsed.GetValue(unit), units) ?? (null, null, 1);
         bool isDecay = parsed.GetValue(decay) || asTime is not null || (glow is not null && spectral is null);
         return new()
         {
@@ -154,9 +155,7 @@ internal sealed class FileSwitches
                 : parsed.GetValue(wavelengthColumn) is not null || parsed.GetValue(wavelengthUnit) is not null
                     ? ReadingKind.Spectrum
                 : null,
-            Delimiter = parsed.GetValue(delimiter) is { } d
-                ? Array.Find(delimiters, t => t.Word == d).Delimiter
-                : null,
+            Delimiter = ValueOf(parsed.GetValue(delimiter), delimiters),
             DecimalMark = parsed.GetValue(decimalMark) switch
             {
                 "point" => '.',
@@ -168,15 +167,19 @@ internal sealed class FileSwitches
             DarkColumn = parsed.GetValue(darkColumn),
             Lines = range,
             IsLenient = parsed.GetValue(lenient),
-            WavelengthUnit = parsed.GetValue(wavelengthUnit) is { } w
-                ? Array.Find(lengths, t => t.Word == w).Unit
-                : null,
+            WavelengthUnit = ValueOf(parsed.GetValue(wavelengthUnit), lengths),
             SpectralUnit = spectral,
             DecayUnit = glow,
             LightFactor = parsed.GetValue(unit) is null ? null : factor,
-            TimeUnit = parsed.GetValue(timeUnit) is { } m ? Array.Find(times, t => t.Word == m).Unit : null,
+            TimeUnit = ValueOf(parsed.GetValue(timeUnit), times),
         };
     }
+
+    private static string[] WordsOf<T>((string Word, T Value)[] choices) =>
+        Array.ConvertAll(choices, c => c.Word);
+
+    private static T? ValueOf<T>(string? word, (string Word, T Value)[] choices)
+        where T : struct => word is null ? null : Array.Find(choices, c => c.Word == word).Value;
 
     /// <summary>An option that takes one of a few words.</summary>
     public static Option<string> Word(string name, string description, string[] words)

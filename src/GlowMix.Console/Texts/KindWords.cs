@@ -6,15 +6,7 @@ namespace GlowMix.Console.Texts;
 internal static class KindWords
 {
     /// <summary>All kinds in the order of the light.</summary>
-    public static IReadOnlyList<MaterialKind> All { get; } =
-    [
-        MaterialKind.Led,
-        MaterialKind.Resin,
-        MaterialKind.Pigment,
-        MaterialKind.Board,
-        MaterialKind.Lamp,
-        MaterialKind.Criterion,
-    ];
+    public static IReadOnlyList<MaterialKind> All => MaterialKindWords.Kinds;
 
     /// <summary>A kind by its word or that of its folder: 'led' or 'leds'.</summary>
     public static MaterialKind? Find(string word)

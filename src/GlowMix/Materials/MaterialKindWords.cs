@@ -3,16 +3,21 @@ namespace GlowMix.Materials;
 /// <summary>The words of a kind of material.</summary>
 public static class MaterialKindWords
 {
-    /// <summary>Those of all kinds.</summary>
-    internal static string[] All { get; } =
+    private static readonly MaterialKind[] kinds =
     [
-        MaterialKind.Led.Word(),
-        MaterialKind.Resin.Word(),
-        MaterialKind.Pigment.Word(),
-        MaterialKind.Board.Word(),
-        MaterialKind.Lamp.Word(),
-        MaterialKind.Criterion.Word(),
+        MaterialKind.Led,
+        MaterialKind.Resin,
+        MaterialKind.Pigment,
+        MaterialKind.Board,
+        MaterialKind.Lamp,
+        MaterialKind.Criterion,
     ];
+
+    /// <summary>All kinds in the order of the light.</summary>
+    public static IReadOnlyList<MaterialKind> Kinds => kinds;
+
+    /// <summary>The words of all of them.</summary>
+    internal static string[] All { get; } = Array.ConvertAll(kinds, Word);
 
     /// <summary>As in the 'kind' key and in messages: 'led', 'resin' …</summary>
     public static string Word(this MaterialKind kind) =>

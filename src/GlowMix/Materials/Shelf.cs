@@ -12,9 +12,7 @@ namespace GlowMix.Materials;
 public sealed class Shelf
 {
     private readonly IMaterialSource? own;
-    private readonly ConcurrentDictionary<(MaterialKind Kind, string Name), Lazy<object>> kept = new();
-    private readonly ConcurrentDictionary<string, Lazy<CalibrationFile>> calibrations = new();
-    private readonly ConcurrentDictionary<object, Lazy<object>> workedOut = new();
+    private readonly ConcurrentDictionary<object, Lazy<object>> kept = new();
     private readonly Shelf? shipped;
 
     /// <summary>A shelf.</summary>
@@ -64,7 +62,7 @@ public sealed class Shelf
     public CalibrationFile Calibration(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return calibrations.GetOrAdd(path, _ => new(() => ReadCalibration(path))).Value;
+        return Once(path, () => ReadCalibration(path));
     }
 
     /// <summary>A material of any kind by name or path, for lists.</summary>
@@ -102,9 +100,9 @@ public sealed class Shelf
                 .OfType<Led>(),
         ];
 
-    /// <summary>Something that takes a while to work out of the shelf's materials, such as the LED of a label: once for equal keys.</summary>
+    /// <summary>What is read from a file, or takes a while to work out of materials, such as the LED of a label: once for equal keys.</summary>
     internal T Once<T>(object key, Func<T> work)
-        where T : class => (T)workedOut.GetOrAdd(key, _ => new(work)).Value;
+        where T : class => (T)kept.GetOrAdd(key, _ => new(work)).Value;
 
     private Loaded<T> Find<T>(
         MaterialKind kind,
@@ -115,7 +113,7 @@ public sealed class Shelf
         where T : Material
     {
         ArgumentNullException.ThrowIfNull(name);
-        return (Loaded<T>)kept.GetOrAdd((kind, name), _ => new(() => Read(kind, name, read, like))).Value;
+        return Once((kind, name), () => Read(kind, name, read, like));
     }
 
     private Loaded<T> Read<T>(

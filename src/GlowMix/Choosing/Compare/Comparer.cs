@@ -173,10 +173,12 @@ public static class Comparer
             }
         );
         var together = ImmutableArray.CreateBuilder<double?>();
-        foreach (var figure in Comparison.CauseFigures)
+        for (int i = 0; i < Comparison.CauseFigures.Length; i++)
         {
+            int at = i;
+            var figure = Comparison.CauseFigures[i];
             double? whole = ChangeOf(figure, before.Figures[figure], after.Figures[figure]);
-            together.Add(LeftOver(figure, whole, Array.ConvertAll(alone, c => c.Changes[together.Count])));
+            together.Add(LeftOver(figure, whole, Array.ConvertAll(alone, c => c.Changes[at])));
         }
         return [.. alone, new(Comparison.Together, together.ToImmutable())];
     }

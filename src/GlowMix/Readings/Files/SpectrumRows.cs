@@ -90,17 +90,8 @@ internal sealed partial class SpectrumRows
                 ? FirstReset(IsDescending ? -1 : 1)
                 : null;
         var inFile = rows.ToArray();
-        if (down == rows.Count - 1)
-        {
-            rows.Reverse();
-        }
-        else if (up < rows.Count - 1)
-        {
-            // Stable, so that of equal wavelengths the first of the file comes first.
-            var ordered = rows.OrderBy(r => r.Nm).ToArray();
-            rows.Clear();
-            rows.AddRange(ordered);
-        }
+        // Of equal wavelengths the first of the file comes first.
+        rows.Sort((a, b) => a.Nm != b.Nm ? a.Nm.CompareTo(b.Nm) : a.Row.CompareTo(b.Row));
         if (turns > 0)
         {
             if (reset is { } at && Overlap(inFile, at) && !AllAgree())

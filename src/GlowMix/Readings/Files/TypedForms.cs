@@ -27,6 +27,8 @@ internal static partial class TypedForms
         " * 1",
     ];
 
+    private static readonly string[] PairEnds = ["),", "},", "],"];
+
     /// <summary>The same text in plain form, as long as before.</summary>
     public static string Plain(string text)
     {
@@ -36,7 +38,7 @@ internal static partial class TypedForms
             text = PowerOfTen()
                 .Replace(text, m => ("e" + Exponent(m.Groups["exponent"].Value)).PadRight(m.Length));
         }
-        if (text.AsSpan().ContainsAny('(', '{', '['))
+        if (PairEnds.Any(e => text.Contains(e, StringComparison.Ordinal)))
         {
             text = BetweenPairs().Replace(text, "\n");
         }
