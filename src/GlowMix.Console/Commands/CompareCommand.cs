@@ -83,7 +83,7 @@ internal sealed class CompareCommand : FileCommand
                 : Since(recipes[0], revision!, parsed);
         }
         var first = SideOf(recipes[0]);
-        return Compare(first, [.. recipes.Skip(1).Select(SideOf)], null, parsed);
+        return Compare(first, recipes[1..].ConvertAll(SideOf), null, parsed);
     }
 
     private int WithChanges(FileText text, string[] changes, ParseResult parsed)

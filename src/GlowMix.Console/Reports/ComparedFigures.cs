@@ -34,7 +34,7 @@ internal static class ComparedFigures
             "section",
             Markup.Of("h2", "Side by side"),
             PageTable.Of(
-                [("", false), .. reports.Select(r => (r.Name, true))],
+                [new PageBlock.Column("", false), .. reports.Select(r => new PageBlock.Column(r.Name, true))],
                 rows.Select(row => (string?[])[row.Head, .. reports.Select(row.Cell)])
             ),
             Markup.Of(

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using GlowMix.Console.Texts;
 
 namespace GlowMix.Console.Reports;
 
@@ -7,12 +8,12 @@ internal static class PageTable
 {
     /// <summary>All columns but the first stand to the right.</summary>
     public static XElement Of(IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<string?>> rows) =>
-        Of([.. heads.Select((head, i) => (head, i > 0))], rows);
+        Of([.. heads.Select((head, i) => new PageBlock.Column(head, i > 0))], rows);
 
-    /// <param name="columns">Head of each, and whether its cells stand to the right.</param>
+    /// <param name="columns">From the left.</param>
     /// <param name="rows">A cell a column; null is a cell to be filled in by hand.</param>
     public static XElement Of(
-        IReadOnlyList<(string Head, bool IsRight)> columns,
+        IReadOnlyList<PageBlock.Column> columns,
         IEnumerable<IReadOnlyList<string?>> rows
     ) =>
         Markup.Of(
@@ -27,15 +28,12 @@ internal static class PageTable
             )
         );
 
-    private static XElement HeadOf((string Head, bool IsRight) column) =>
+    private static XElement HeadOf(PageBlock.Column column) =>
         column.Head.Length == 0
             ? Markup.Of("td")
             : Markup.Of("th", Markup.With("scope", "col"), Side(column.IsRight), column.Head);
 
-    private static XElement RowOf(
-        IReadOnlyList<(string Head, bool IsRight)> columns,
-        IReadOnlyList<string?> row
-    ) =>
+    private static XElement RowOf(IReadOnlyList<PageBlock.Column> columns, IReadOnlyList<string?> row) =>
         Markup.Of(
             "tr",
             row.Select(

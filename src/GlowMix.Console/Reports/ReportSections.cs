@@ -155,7 +155,8 @@ internal sealed class ReportSections(RecipeReport report, int number)
                         {
                             Markup.Of("h3", $"{m.Name}: {m.Title}"),
                             PageTable.Of(
-                                [("what", false), ("value", false), ("source", false)],
+                                (PageBlock.Column[])
+                                    [new("what", false), new("value", false), new("source", false)],
                                 m.Facts.Select(f => new[] { f.Key, f.Value, f.Note.Text })
                             ),
                         }
@@ -164,7 +165,7 @@ internal sealed class ReportSections(RecipeReport report, int number)
             ),
             Markup.Of("h3", "Worked out from"),
             PageTable.Of(
-                [("input", false), ("mark of its content", false)],
+                (PageBlock.Column[])[new("input", false), new("mark of its content", false)],
                 report.Inputs.Select(i => new[] { i.Name, i.Hash })
             ),
             Markup.Of(

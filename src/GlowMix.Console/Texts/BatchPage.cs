@@ -119,7 +119,7 @@ internal sealed class BatchPage
             AddPigment("dry; into A + B, leave no lump");
         }
         string planned = mix.Weighed is null ? "g for 100 g" : "planned, g";
-        return new([("", false), (planned, true), ("real, g", true), ("", false)], rows);
+        return new([new("", false), new(planned, true), new("real, g", true), new("", false)], rows);
 
         void AddPigment(string note) =>
             Add(

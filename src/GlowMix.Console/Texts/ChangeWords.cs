@@ -172,10 +172,10 @@ internal static class ChangeWords
         // Percent, or factors where one of them is large.
         if (all.Max() > 1 + (LargestPercent / 100))
         {
-            string[] factors = [.. all.Select(r => Digits.Two(r))];
+            string[] factors = Array.ConvertAll(all, r => Digits.Two(r));
             return $"×{factors[1]}{(factors[0] == factors[2] ? "" : $" (×{factors[0]} to ×{factors[2]})")}";
         }
-        string[] percents = [.. all.Select(Percent)];
+        string[] percents = Array.ConvertAll(all, Percent);
         return percents[1] == "0"
             ? null
             : $"{percents[1]} %{(percents[0] == percents[2] ? "" : $" ({percents[0]} to {percents[2]})")}";

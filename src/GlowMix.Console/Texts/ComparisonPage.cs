@@ -124,18 +124,16 @@ internal sealed class ComparisonPage
             yield return new PageBlock.Paragraph(inShort);
         }
         yield return new PageBlock.Table(
-            [("", false), ("before", true), ("after", true), ("change", false)],
-            [
-                .. moved.Select(m =>
-                    (IReadOnlyList<string?>)
-                        [
-                            ChangeWords.NameOf(m.Change.Figure),
-                            ChangeWords.Value(m.Change.Figure, m.Change.Before.Likely),
-                            ChangeWords.Value(m.Change.Figure, m.Change.After.Likely),
-                            m.Words,
-                        ]
-                ),
-            ]
+            [new("", false), new("before", true), new("after", true), new("change", false)],
+            moved.ConvertAll(m =>
+                (IReadOnlyList<string?>)
+                    [
+                        ChangeWords.NameOf(m.Change.Figure),
+                        ChangeWords.Value(m.Change.Figure, m.Change.Before.Likely),
+                        ChangeWords.Value(m.Change.Figure, m.Change.After.Likely),
+                        m.Words,
+                    ]
+            )
         );
         if (unmoved.Count > 0)
         {
@@ -209,7 +207,10 @@ internal sealed class ComparisonPage
                 (IReadOnlyList<string?>)
                     [
                         DifferenceWords.OfExchange(c.Key),
-                        .. columns.Select(i => ChangeWords.Alone(Comparison.CauseFigures[i], c.Changes[i])),
+                        .. Array.ConvertAll(
+                            columns,
+                            i => ChangeWords.Alone(Comparison.CauseFigures[i], c.Changes[i])
+                        ),
                     ]
             )
             .Where(row => row.Skip(1).Any(cell => cell != ChangeWords.NoChange))
@@ -218,7 +219,13 @@ internal sealed class ComparisonPage
         {
             yield return new PageBlock.Heading("Causes: each change alone");
             yield return new PageBlock.Table(
-                [("", false), .. columns.Select(i => (HeadOf(Comparison.CauseFigures[i]), true))],
+                [
+                    new("", false),
+                    .. Array.ConvertAll(
+                        columns,
+                        i => new PageBlock.Column(HeadOf(Comparison.CauseFigures[i]), true)
+                    ),
+                ],
                 rows
             );
         }

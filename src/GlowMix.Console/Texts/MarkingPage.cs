@@ -71,12 +71,12 @@ internal sealed class MarkingPage
         {
             yield return new PageBlock.Table(
                 [
-                    ("after", true),
-                    ("asked", true),
-                    ("low", true),
-                    ("likely", true),
-                    ("high", true),
-                    ("in mcd/m²", false),
+                    new("after", true),
+                    new("asked", true),
+                    new("low", true),
+                    new("likely", true),
+                    new("high", true),
+                    new("in mcd/m²", false),
                 ],
                 [.. compared.Limits.Select(LimitRow)]
             );
@@ -133,14 +133,14 @@ internal sealed class MarkingPage
         );
         yield return new PageBlock.Table(
             [
-                ("", false),
-                ("", false),
-                ("after", true),
-                ("asked", true),
-                ("low", true),
-                ("likely", true),
-                ("high", true),
-                ("", false),
+                new("", false),
+                new("", false),
+                new("after", true),
+                new("asked", true),
+                new("low", true),
+                new("likely", true),
+                new("high", true),
+                new("", false),
             ],
             [.. guidance.Criteria.Select(TableRow)]
         );

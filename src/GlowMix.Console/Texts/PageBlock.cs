@@ -26,10 +26,13 @@ internal abstract record PageBlock
     public sealed record Blanks(IReadOnlyList<(string Label, int Columns, string Unit)> Items) : PageBlock;
 
     /// <summary>Rows of cells; a cell of null is filled in by hand.</summary>
-    /// <param name="Columns">Head of each, and whether its cells stand to the right.</param>
+    /// <param name="Columns">From the left.</param>
     /// <param name="Cells">By row.</param>
-    public sealed record Table(
-        IReadOnlyList<(string Head, bool IsRight)> Columns,
-        IReadOnlyList<IReadOnlyList<string?>> Cells
-    ) : PageBlock;
+    public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string?>> Cells)
+        : PageBlock;
+
+    /// <summary>A column of a table.</summary>
+    /// <param name="Head">Above it; may be empty.</param>
+    /// <param name="IsRight">Whether its cells stand to the right.</param>
+    public sealed record Column(string Head, bool IsRight);
 }

@@ -102,7 +102,7 @@ internal sealed class TilesPage
                 $"dry; {Digits.Significant(cup.LoadingPercent, 3)} % of its mix"
             );
         }
-        return new([("", false), ("planned, g", true), ("real, g", true), ("", false)], rows);
+        return new([new("", false), new("planned, g", true), new("real, g", true), new("", false)], rows);
 
         void Add(string what, double grams, string note) => rows.Add([what, words.Grams(grams), null, note]);
     }

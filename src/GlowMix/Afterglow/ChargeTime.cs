@@ -12,7 +12,7 @@ public static class ChargeTime
     /// </summary>
     /// <param name="pigments">The traps of each pigment of a piece, with its weights as for <see cref="ChargedTraps.Glow"/>.</param>
     public static double? MinutesTo90Percent(
-        IReadOnlyList<(ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)> pigments
+        (ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)[] pigments
     ) => MinutesTo(pigments, endless => WantedShare * endless);
 
     /// <summary>
@@ -22,7 +22,7 @@ public static class ChargeTime
     /// <param name="pigments">As for <see cref="MinutesTo90Percent"/>.</param>
     /// <param name="wantedMcdM2">Luminance 10 minutes after the light, mcd/m².</param>
     public static double? MinutesToLuminance(
-        IReadOnlyList<(ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)> pigments,
+        (ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)[] pigments,
         double wantedMcdM2
     )
     {
@@ -31,7 +31,7 @@ public static class ChargeTime
     }
 
     private static double? MinutesTo(
-        IReadOnlyList<(ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)> pigments,
+        (ChargedTraps Traps, double[] McdM2PerPhotonPerSMm3)[] pigments,
         Func<double, double> wantedOfEndless
     )
     {
@@ -42,7 +42,10 @@ public static class ChargeTime
         {
             var (settled, parts) = traps.Approach(weights, GlowMinutes);
             endless += settled;
-            missing.AddRange(parts);
+            foreach (var part in parts)
+            {
+                missing.Add(part);
+            }
         }
         double shareLeft = 1 - (wantedOfEndless(endless) / endless);
         if (!(endless > 0 && shareLeft > 0))

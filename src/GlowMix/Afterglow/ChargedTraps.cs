@@ -70,7 +70,7 @@ public sealed class ChargedTraps
     /// <param name="mcdM2PerPhotonPerSMm3">As for <see cref="Glow"/>.</param>
     /// <param name="glowMinutes">Minutes after that light.</param>
     /// <returns>The settled sum, and the parts still missing; nothing if no step is lit.</returns>
-    internal (double SettledMcdM2, IReadOnlyList<ChargePart> Missing) Approach(
+    internal (double SettledMcdM2, ChargePart[] Missing) Approach(
         ReadOnlySpan<double> mcdM2PerPhotonPerSMm3,
         double glowMinutes
     )

@@ -36,7 +36,7 @@ public sealed class ResinFlow
             Demand.Positive(viscosity.MPaS, "viscosity", "mPa·s");
             Demand.TemperatureC(viscosity.TemperatureC, "temperature");
         }
-        if (viscosities.Select(v => v.TemperatureC).Distinct().Count() < viscosities.Length)
+        if (viscosities.Any(v => viscosities.Count(other => other.TemperatureC == v.TemperatureC) > 1))
         {
             throw new ArgumentException(
                 "A resin has one viscosity for each temperature.",

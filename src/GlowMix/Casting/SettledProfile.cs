@@ -39,16 +39,28 @@ public sealed class SettledProfile
     /// <summary>With neighbours joined that hardly differ: where that moves the grains, on average, by less than 0.1 % of the depth.</summary>
     public SettledProfile Coarsened()
     {
-        double depthMm = FromTheBedUp.Sum(slice => slice.ThicknessMm);
-        double pigmentMm = Math.Min(
-            FromTheBedUp.Sum(slice => slice.VolumeFraction * slice.ThicknessMm),
-            MuchPigmentMm
-        );
+        double depthMm = 0;
+        double pigmentMm = 0;
+        foreach (var slice in FromTheBedUp)
+        {
+            depthMm += slice.ThicknessMm;
+            pigmentMm += slice.VolumeFraction * slice.ThicknessMm;
+        }
+        double most = LeastShiftOfDepth * depthMm * Math.Min(pigmentMm, MuchPigmentMm);
         var slices = FromTheBedUp.ToList();
         while (slices.Count > 1)
         {
-            int lower = Enumerable.Range(0, slices.Count - 1).MinBy(i => MovedMm2(slices[i], slices[i + 1]));
-            if (MovedMm2(slices[lower], slices[lower + 1]) > LeastShiftOfDepth * depthMm * pigmentMm)
+            int lower = 0;
+            double least = double.PositiveInfinity;
+            for (int i = 0; i < slices.Count - 1; i++)
+            {
+                double moved = MovedMm2(slices[i], slices[i + 1]);
+                if (moved < least)
+                {
+                    (lower, least) = (i, moved);
+                }
+            }
+            if (least > most)
             {
                 break;
             }
@@ -165,11 +177,15 @@ public sealed class SettledProfile
     }
 
     // Pigment that joining moves, mm of it, times the way it goes: from one slice evenly to both is half of both.
-    private static double MovedMm2(SettledSublayer a, SettledSublayer b) =>
-        a.ClassFractions.Zip(b.ClassFractions, (ofA, ofB) => Math.Abs(ofA - ofB)).Sum()
-        * a.ThicknessMm
-        * b.ThicknessMm
-        / 2;
+    private static double MovedMm2(SettledSublayer a, SettledSublayer b)
+    {
+        double apart = 0;
+        for (int i = 0; i < a.ClassFractions.Length; i++)
+        {
+            apart += Math.Abs(a.ClassFractions[i] - b.ClassFractions[i]);
+        }
+        return apart * a.ThicknessMm * b.ThicknessMm / 2;
+    }
 
     private static SettledSublayer Join(SettledSublayer a, SettledSublayer b)
     {

@@ -8,7 +8,18 @@ namespace GlowMix.Casting;
 public sealed record SettledSublayer(double ThicknessMm, ImmutableArray<double> ClassFractions)
 {
     /// <summary>Volume fraction of all grains.</summary>
-    public double VolumeFraction => ClassFractions.Sum();
+    public double VolumeFraction
+    {
+        get
+        {
+            double all = 0;
+            foreach (double fraction in ClassFractions)
+            {
+                all += fraction;
+            }
+            return all;
+        }
+    }
 
     /// <summary>Share of the slice's pigment in each class, finest first; empty where there is none.</summary>
     public ImmutableArray<double> ClassShares

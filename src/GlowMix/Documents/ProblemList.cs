@@ -23,5 +23,6 @@ public sealed class ProblemList(string file)
     public void AddRange(IEnumerable<Problem> found) => problems.AddRange(found);
 
     /// <summary>All, in the order of their lines; those of the whole file first.</summary>
-    public ImmutableArray<Problem> InLineOrder() => [.. problems.OrderBy(p => p.Place ?? default)];
+    public ImmutableArray<Problem> InLineOrder() =>
+        problems.Count < 2 ? [.. problems] : [.. problems.OrderBy(p => p.Place ?? default)];
 }

@@ -14,7 +14,7 @@ internal sealed class GlowBand
     public GlowBand(IReadOnlyList<Run> runs)
     {
         glows = [.. runs.Select(r => r.Glow!.Photopic)];
-        Likely = runs.First(r => r.Variation == Variation.Likely).Glow!;
+        Likely = Run.LikelyOf(runs).Glow!;
     }
 
     /// <param name="likely">The likely glow.</param>

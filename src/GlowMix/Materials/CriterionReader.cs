@@ -38,10 +38,21 @@ internal static class CriterionReader
                 Clause = clause == Unknown ? null : clause,
                 Charge = charge,
                 Limits = limits,
-                AsksAlso = asks is null
-                    ? []
-                    : [.. Enumerable.Range(0, asks.Count).Select(asks.Text).OfType<string>()],
+                AsksAlso = asks is null ? [] : Texts(asks),
             };
+    }
+
+    private static ImmutableArray<string> Texts(ListReader list)
+    {
+        var texts = ImmutableArray.CreateBuilder<string>();
+        for (int i = 0; i < list.Count; i++)
+        {
+            if (list.Text(i) is { } text)
+            {
+                texts.Add(text);
+            }
+        }
+        return texts.ToImmutable();
     }
 
     private static CriterionCharge? Charge(MaterialReader group)
@@ -99,7 +110,7 @@ internal static class CriterionReader
         )
         {
             limits = new(
-                table.Points.Select(p => new CriterionLimit(p.At, p.Value)).ToImmutableArray(),
+                ImmutableArray.CreateRange(table.Points, p => new CriterionLimit(p.At, p.Value)),
                 IsKnown: true
             );
         }

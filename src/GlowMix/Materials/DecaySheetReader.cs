@@ -62,6 +62,6 @@ internal static class DecaySheetReader
         }
         return reader
             .Table(Key, "mcd_m2_at_minutes", Minutes, NumberRange.Above(0, 1e6), least: 2)
-            ?.Select(table => table.Points.Select(p => new SheetPoint(p.At, p.Value)).ToImmutableArray());
+            ?.Select(table => ImmutableArray.CreateRange(table.Points, p => new SheetPoint(p.At, p.Value)));
     }
 }

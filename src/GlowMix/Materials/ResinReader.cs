@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GlowMix.Documents;
+using GlowMix.Spectra;
 
 namespace GlowMix.Materials;
 
@@ -76,8 +77,8 @@ internal static class ResinReader
             DensityPartAGPerCm3 = densityA,
             DensityPartBGPerCm3 = densityB,
             MixRatio = ratio,
-            Viscosities = [.. viscosities.OrderBy(v => v.Value.TemperatureC)],
-            PotLives = [.. potLives.OrderBy(p => p.Value.MassG)],
+            Viscosities = Ascending.By(viscosities, v => v.Value.TemperatureC),
+            PotLives = Ascending.By(potLives, p => p.Value.MassG),
             GelTimeMin = gel,
             MaxPourDepthMm = depth,
             CureToTouchH = toTouch,

@@ -46,7 +46,7 @@ internal static class DerivedLadders
     }
 
     /// <summary>The ladders that travel along, to the last digit as they would be fitted; none for a sheet that is not known.</summary>
-    public static IReadOnlyList<(Variation Variation, LadderFitResult Fit)> Find(
+    public static (Variation Variation, LadderFitResult Fit)[] Find(
         SheetSample sample,
         TrapConstants constants
     )

@@ -31,7 +31,7 @@ public sealed class FigureValues
         public static Builder From(FigureValues figures)
         {
             ArgumentNullException.ThrowIfNull(figures);
-            return new() { values = [.. figures.values] };
+            return new() { values = (double?[])figures.values.Clone() };
         }
 
         /// <summary>Sets a figure; a number that is not finite is an error of the program, not a figure.</summary>

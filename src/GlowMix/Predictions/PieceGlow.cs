@@ -23,7 +23,7 @@ internal sealed class PieceGlow
         var scotopic = GlowWeights.McdPerM2(light.Glow!, light.Pour, Photometry.ScotopicLmPerW);
         Photopic = GlowCurve.Together([.. pigments.Select(p => p.Traps.Glow(p.Own(photopic)))]);
         Scotopic = GlowCurve.Together([.. pigments.Select(p => p.Traps.Glow(p.Own(scotopic)))]);
-        weighted = [.. pigments.Select(p => (p.Traps, p.Own(photopic)))];
+        weighted = [.. ImmutableArray.CreateRange(pigments, p => (p.Traps, p.Own(photopic)))];
         ChargeMinutesTo90Percent = ChargeTime.MinutesTo90Percent(weighted);
     }
 
@@ -43,7 +43,12 @@ internal sealed class PieceGlow
             foreach (var p in pigments)
             {
                 double[] pigmentMm = Array.ConvertAll(p.Cells, light.PigmentMm);
-                double traps = pigmentMm.Sum() * p.Ladder.CapacityPerMm3;
+                double mm = 0;
+                foreach (double ofCell in pigmentMm)
+                {
+                    mm += ofCell;
+                }
+                double traps = mm * p.Ladder.CapacityPerMm3;
                 filled += traps * p.Traps.CapacityFilledPercent(pigmentMm);
                 all += traps;
             }
@@ -52,16 +57,22 @@ internal sealed class PieceGlow
     }
 
     /// <summary>The traps slice by slice when the light goes off.</summary>
-    public IEnumerable<TrapFilling> Fillings =>
-        pigments.SelectMany(p =>
-            p.Cells.Select(
-                (cell, i) =>
-                    new TrapFilling(
+    public IEnumerable<TrapFilling> Fillings
+    {
+        get
+        {
+            foreach (var p in pigments)
+            {
+                for (int i = 0; i < p.Cells.Length; i++)
+                {
+                    yield return new(
                         p.Traps.CapacityFilledPercentAt(i),
-                        100 / (1 + light.PigmentOf(cell).TrapEmptyingByLight.Value)
-                    )
-            )
-        );
+                        100 / (1 + light.PigmentOf(p.Cells[i]).TrapEmptyingByLight.Value)
+                    );
+                }
+            }
+        }
+    }
 
     /// <summary>Traps filled of all traps of each cell of the pour when the light goes off, %.</summary>
     public double[] FilledPercentOfCells()

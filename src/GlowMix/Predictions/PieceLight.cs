@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GlowMix.LitState;
 using GlowMix.Materials;
 using GlowMix.Optics.Pour;
@@ -109,7 +110,7 @@ internal sealed class PieceLight
         double ratio = piece.Led.FluxRatioAtMa(piece.DriveMa);
         return new(
             [.. piece.Led.Bands.Select(b => b.ShapePerNm)],
-            [.. piece.Led.BandWattsAtRated.Select(w => w * ratio)],
+            ImmutableArray.CreateRange(piece.Led.BandWattsAtRated, w => w * ratio),
             piece.Led.ReturnMatrix.Value.ToArray(),
             piece.Led.WindowRadiusMm.Value
         );
@@ -136,11 +137,8 @@ internal sealed class PieceLight
             double nm = WavelengthGrid.NmAt(i);
             int upper = nm < bands[1].PeakNm ? 1 : 2;
             double share = (nm - bands[upper - 1].PeakNm) / (bands[upper].PeakNm - bands[upper - 1].PeakNm);
-            double unchanged = double.Lerp(
-                matrix[upper - 1, upper - 1],
-                matrix[upper, upper],
-                Math.Clamp(share, 0, 1)
-            );
+            share = Math.Clamp(share, 0, 1);
+            double unchanged = ((1 - share) * matrix[upper - 1, upper - 1]) + (share * matrix[upper, upper]);
             return ((1 - windows) * board[i]) + (windows * unchanged);
         });
     }

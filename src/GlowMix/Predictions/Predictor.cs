@@ -123,7 +123,7 @@ public sealed class Predictor
     )
     {
         var runs = bounded ? RunsOf(piece) : [LikelyRun(piece)];
-        var likely = runs.First(r => r.Variation == Variation.Likely);
+        var likely = Run.LikelyOf(runs);
         var plan = PieceCasting.PlanOf(piece);
         var (along, largestStep) = only is null ? AlongPour.Of(likely, LikelyRun) : ([], null);
         var figures = only is not null
@@ -229,19 +229,19 @@ public sealed class Predictor
         var factors = Variation.AbsorptionFactorsOf(piece);
         var smoothings = Variation.Smoothings;
         var runs = new Run?[factors.Count * smoothings.Count];
-        Parallel.For(
-            0,
-            factors.Count,
-            f =>
-            {
-                var light = PieceLight.Of(piece, optics, factors[f]);
-                for (int s = 0; s < smoothings.Count; s++)
-                {
-                    runs[(f * smoothings.Count) + s] = RunOf(light, new(factors[f], smoothings[s]), samples);
-                }
-            }
-        );
+        // One by itself: threads that meet the same code for the first time get into each other's way.
+        RunWith(0);
+        Parallel.For(1, factors.Count, RunWith);
         return [.. runs.OfType<Run>()];
+
+        void RunWith(int f)
+        {
+            var light = PieceLight.Of(piece, optics, factors[f]);
+            for (int s = 0; s < smoothings.Count; s++)
+            {
+                runs[(f * smoothings.Count) + s] = RunOf(light, new(factors[f], smoothings[s]), samples);
+            }
+        }
     }
 
     /// <summary>One run over a solved piece; null if the sheet of one of its pigments cannot be held by traps.</summary>

@@ -31,6 +31,9 @@ internal sealed class Run
     public static Run Of(PieceLight light, Variation variation, PieceGlow? glow) =>
         new(light, variation, glow);
 
+    /// <summary>Of runs that bound a piece's doubt the likely one.</summary>
+    public static Run LikelyOf(IEnumerable<Run> runs) => runs.First(r => r.Variation == Variation.Likely);
+
     /// <summary>What every run tells of a piece; the glow null without pigment.</summary>
     public static (FigureValues Figures, bool RaMeaningful) FiguresOf(PieceLight light, PieceGlow? glow)
     {

@@ -11,5 +11,5 @@ public static class DecayMinutes
 
     /// <summary>All, for messages.</summary>
     public static string Listed { get; } =
-        string.Join(", ", All.Select(m => m.ToString(CultureInfo.InvariantCulture)));
+        string.Join(", ", ImmutableArray.CreateRange(All, m => m.ToString(CultureInfo.InvariantCulture)));
 }

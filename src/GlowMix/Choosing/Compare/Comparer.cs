@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GlowMix.Choosing.Draws;
 using GlowMix.Documents;
+using GlowMix.Optics.Pour;
 using GlowMix.Pieces;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
@@ -30,6 +31,7 @@ public static class Comparer
                 (before.Recipe, first, a),
                 (after.Recipe, second, b),
                 before.Predictor,
+                Run.LikelyOf(runsOfA).Light.Pour,
                 PairedRuns.Of(runsOfA, runsOfB),
                 0
             ),
@@ -81,10 +83,17 @@ public static class Comparer
     }
 
     /// <summary>Puts two predicted pieces side by side.</summary>
+    /// <param name="before">The first.</param>
+    /// <param name="after">The second.</param>
+    /// <param name="predictor">Who predicts the first with one thing or another taken from the second.</param>
+    /// <param name="pour">The first piece's, solved.</param>
+    /// <param name="pairs">Runs or draws of both, turned alike.</param>
+    /// <param name="drawCount">How many of the pairs are draws.</param>
     internal static Comparison Of(
         (RecipeDocument Recipe, Piece Piece, Prediction Prediction) before,
         (RecipeDocument Recipe, Piece Piece, Prediction Prediction) after,
         Predictor predictor,
+        PourOptics pour,
         PairedRuns pairs,
         int drawCount
     )
@@ -107,7 +116,14 @@ public static class Comparer
             ],
             Targets = [.. ofFirst.Zip(ofSecond, (a, b) => new TargetChange(a, b))],
             Figures = [.. FiguresOf(before.Prediction, after.Prediction, pairs)],
-            Causes = CausesOf(before.Piece, after.Piece, before.Prediction, after.Prediction, predictor),
+            Causes = CausesOf(
+                before.Piece,
+                after.Piece,
+                before.Prediction,
+                after.Prediction,
+                predictor,
+                pour
+            ),
             DrawCount = drawCount,
         };
     }
@@ -148,7 +164,8 @@ public static class Comparer
         Piece to,
         Prediction before,
         Prediction after,
-        Predictor predictor
+        Predictor predictor,
+        PourOptics pour
     )
     {
         var exchanges = Exchanges.Between(from, to);
@@ -162,9 +179,10 @@ public static class Comparer
             alone.Length,
             i =>
             {
-                var figures = FiguresAfter(exchanges[i].Apply(from), predictor);
+                var exchange = exchanges[i];
+                var figures = FiguresOf(exchange.Apply(from), predictor, exchange.KeepsPour ? pour : null);
                 alone[i] = new(
-                    exchanges[i].Key,
+                    exchange.Key,
                     ImmutableArray.CreateRange(
                         Comparison.CauseFigures,
                         f => ChangeOf(f, before.Figures[f], figures?[f])
@@ -184,7 +202,7 @@ public static class Comparer
     }
 
     // A mixture of two pieces need not be one that could be poured: grains may be too large for another resin's index.
-    private static FigureValues? FiguresAfter(Piece piece, Predictor predictor)
+    private static FigureValues? FiguresOf(Piece piece, Predictor predictor, PourOptics? pour)
     {
         if (piece.Layers.Any(l => l.HasPigment && predictor.LadderOf(l.Pigment!).Fit?.Ladder is null))
         {
@@ -192,7 +210,7 @@ public static class Comparer
         }
         try
         {
-            return predictor.LikelyRun(piece).Figures;
+            return (pour is null ? predictor.LikelyRun(piece) : predictor.LikelyRun(piece, pour)).Figures;
         }
         catch (ArgumentOutOfRangeException)
         {

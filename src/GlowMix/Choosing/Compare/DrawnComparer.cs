@@ -1,4 +1,6 @@
 using GlowMix.Choosing.Draws;
+using GlowMix.Optics.Pour;
+using GlowMix.Pieces;
 using GlowMix.Predictions;
 using GlowMix.Recipes;
 
@@ -14,7 +16,7 @@ public sealed class DrawnComparer
     private readonly int draws;
     private readonly int? cores;
     private readonly DrawShelf shelf;
-    private (Prediction Likely, DrawTable Table)? first;
+    private (Prediction Likely, PourOptics Pour, DrawTable Table)? first;
 
     /// <param name="before">The first recipe, and who predicts it.</param>
     /// <param name="draws">How many of each, 1 or more.</param>
@@ -68,7 +70,7 @@ public sealed class DrawnComparer
         {
             return new(null, problems);
         }
-        var likelyOfA = first?.Likely ?? before.Predictor.Foretell(a, bounded: false).Prediction;
+        var (likelyOfA, pourOfA) = first is { } known ? (known.Likely, known.Pour) : LikelyOf(a);
         var likelyOfB = after.Predictor.Foretell(b, bounded: false).Prediction;
         stop.ThrowIfCancellationRequested();
         var (tableOfA, tableOfB) = PairedDraws.Of(
@@ -80,7 +82,7 @@ public sealed class DrawnComparer
             first?.Table,
             stop
         );
-        first = (likelyOfA, tableOfA);
+        first = (likelyOfA, pourOfA, tableOfA);
         var pairs = PairedRuns.Of(tableOfA, likelyOfA.Figures, tableOfB, likelyOfB.Figures);
         bool isDrawn = !(tableOfA.IsEmpty && tableOfB.IsEmpty);
         if (isDrawn && pairs.Pairs.Length < Math.Min(draws, Forecaster.FewestDraws) / 2)
@@ -92,10 +94,17 @@ public sealed class DrawnComparer
                 (before.Recipe, a, Forecaster.Banded(a, likelyOfA, tableOfA)),
                 (after.Recipe, b, Forecaster.Banded(b, likelyOfB, tableOfB)),
                 before.Predictor,
+                pourOfA,
                 pairs,
                 pairs.Pairs.Length
             ),
             problems
         );
+    }
+
+    private (Prediction, PourOptics) LikelyOf(Piece piece)
+    {
+        var (prediction, runs) = before.Predictor.Foretell(piece, bounded: false);
+        return (prediction, Run.LikelyOf(runs).Light.Pour);
     }
 }

@@ -18,15 +18,15 @@ internal static class Exchanges
         }
         if (!SameMaterial.Is(from.Led, to.Led))
         {
-            found.Add(new("led", p => p with { Led = to.Led }));
+            found.Add(new("led", p => p with { Led = to.Led }, KeepsPour: AreOfOneSize(from.Led, to.Led)));
         }
         if (from.DriveMa != to.DriveMa)
         {
-            found.Add(new("led.drive_ma", p => p with { DriveMa = to.DriveMa }));
+            found.Add(new("led.drive_ma", p => p with { DriveMa = to.DriveMa }, KeepsPour: true));
         }
         if (!SameMaterial.Is(from.Board, to.Board))
         {
-            found.Add(new("board", p => p with { Board = to.Board }));
+            found.Add(new("board", p => p with { Board = to.Board }, KeepsPour: true));
         }
         if ((from.Count, from.LengthMm, from.WidthMm) != (to.Count, to.LengthMm, to.WidthMm))
         {
@@ -46,7 +46,8 @@ internal static class Exchanges
                             {
                                 Pour = p.Recipe.Pour with { RunsOutMm = to.Recipe.Pour.RunsOutMm },
                             },
-                        }
+                        },
+                    KeepsPour: true
                 )
             );
         }
@@ -75,7 +76,7 @@ internal static class Exchanges
         }
         if (from.Start != to.Start || !AreSame(from.Steps, to.Steps))
         {
-            found.Add(new("charge", p => p with { Start = to.Start, Steps = to.Steps }));
+            found.Add(new("charge", p => p with { Start = to.Start, Steps = to.Steps }, KeepsPour: true));
         }
         if ((from.DarknessTemperatureC, from.LimitMcdPerM2) != (to.DarknessTemperatureC, to.LimitMcdPerM2))
         {
@@ -87,7 +88,8 @@ internal static class Exchanges
                         {
                             DarknessTemperatureC = to.DarknessTemperatureC,
                             LimitMcdPerM2 = to.LimitMcdPerM2,
-                        }
+                        },
+                    KeepsPour: true
                 )
             );
         }
@@ -190,6 +192,11 @@ internal static class Exchanges
                 }
             ),
         ];
+
+    // Packages take up room: with others in it a channel takes more or less resin, whose grains settle for a longer or shorter time.
+    private static bool AreOfOneSize(Led a, Led b) =>
+        (a.PackageLengthMm.Value, a.PackageWidthMm.Value, a.PackageHeightMm.Value)
+        == (b.PackageLengthMm.Value, b.PackageWidthMm.Value, b.PackageHeightMm.Value);
 
     private static bool AreSame(ImmutableArray<PieceStep> a, ImmutableArray<PieceStep> b) =>
         a.Length == b.Length

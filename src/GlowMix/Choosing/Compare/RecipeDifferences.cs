@@ -3,6 +3,7 @@ using System.Globalization;
 using GlowMix.Casting;
 using GlowMix.Documents;
 using GlowMix.Recipes;
+using GlowMix.Spectra;
 
 namespace GlowMix.Choosing.Compare;
 
@@ -36,8 +37,7 @@ internal static class RecipeDifferences
             }
         }
         differences.AddRange(Targets(before.Recipe!, after.Recipe!));
-        // Stable.
-        return [.. differences.OrderBy(d => PlaceOf(d.KeyPath))];
+        return Ascending.By(differences.ToImmutable(), d => PlaceOf(d.KeyPath));
     }
 
     /// <summary>A loading in one form, whichever the recipe chose.</summary>

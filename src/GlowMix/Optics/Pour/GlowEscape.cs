@@ -148,7 +148,15 @@ public sealed class GlowEscape
         }
         var one = DenseMatrix.CreateIdentity(groups);
         // Between groups that no light passes between, rounding may leave a little less than nothing.
-        return ((one - once).Inverse() - one).PointwiseMaximum(0.0);
+        var repeated = (one - once).Inverse() - one;
+        for (int a = 0; a < groups; a++)
+        {
+            for (int b = 0; b < groups; b++)
+            {
+                repeated[a, b] = Math.Max(0, repeated[a, b]);
+            }
+        }
+        return repeated;
     }
 
     private static double Feedback(PourOptics pour, Spectrum floorReflectance, int wavelength) =>

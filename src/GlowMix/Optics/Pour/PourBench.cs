@@ -32,8 +32,12 @@ internal sealed class PourBench
         ];
         transfer = new StackTransfer(nodes);
         between = new StackTransfer(nodes);
-        weights = [.. Enumerable.Range(0, mostParts).Select(_ => new CellWeights(nodes, mostCells))];
-        light = [.. Enumerable.Range(0, mostParts).Select(_ => new LayerLight(nodes))];
+        weights = new CellWeights[mostParts];
+        light = new LayerLight[mostParts];
+        for (int i = 0; i < mostParts; i++)
+        {
+            (weights[i], light[i]) = (new(nodes, mostCells), new(nodes));
+        }
     }
 
     public void SolveAt(int wavelength, bool withGlow)

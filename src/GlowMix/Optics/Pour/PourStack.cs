@@ -7,7 +7,18 @@ namespace GlowMix.Optics.Pour;
 public sealed record PourStack(ResinOptics Resin, IReadOnlyList<PourLayer> Layers, double PackageHeightMm)
 {
     /// <summary>All layers together, mm.</summary>
-    public double DepthMm => Layers.Sum(l => l.DepthMm);
+    public double DepthMm
+    {
+        get
+        {
+            double depthMm = 0;
+            foreach (var layer in Layers)
+            {
+                depthMm += layer.DepthMm;
+            }
+            return depthMm;
+        }
+    }
 
     /// <summary>What of it lies over the packages; 0 or less where they stay in air.</summary>
     public double DepthOverPackagesMm => DepthMm - PackageHeightMm;

@@ -189,6 +189,57 @@ public class ComparerTests
     }
 
     [Fact]
+    public void What_leaves_the_pour_as_it_is_gives_the_same_figures_without_solving_it_again()
+    {
+        var from = PieceOf(Strip);
+        var pour = Predictor.LikelyRun(from).Light.Pour;
+        var keepers = Exchanges
+            .Between(
+                from,
+                PieceOf(
+                    Changed(
+                        ("led.material", "cool-white-6500"),
+                        ("drive_ma", "30"),
+                        ("board.material", "black-mask"),
+                        ("face", "down"),
+                        ("runs_out_mm", "0.4"),
+                        ("loading_percent", "12"),
+                        ("darkness.temperature_c", "5"),
+                        ("charge.start", "settled-daily")
+                    )
+                )
+            )
+            .Where(e => e.KeepsPour)
+            .ToArray();
+        Assert.Equal(
+            ["led", "led.drive_ma", "board", "pour.runs_out_mm", "charge", "darkness"],
+            keepers.Select(e => e.Key)
+        );
+        Assert.All(
+            keepers,
+            exchange =>
+            {
+                var piece = exchange.Apply(from);
+                var anew = Predictor.LikelyRun(piece).Figures;
+                var kept = Predictor.LikelyRun(piece, pour).Figures;
+                Assert.All(FigureCatalogue.All, f => Assert.Equal(anew[f], kept[f]));
+            }
+        );
+    }
+
+    [Fact]
+    public void Leds_of_another_size_need_the_pour_solved_again()
+    {
+        var before = PieceOf(Strip);
+        var height = before.Led.PackageHeightMm;
+        var to = before with
+        {
+            Led = before.Led with { Name = "low", PackageHeightMm = height.Select(mm => mm / 2) },
+        };
+        Assert.False(Assert.Single(Exchanges.Between(before, to)).KeepsPour);
+    }
+
+    [Fact]
     public void Causes_and_their_interaction_add_up_to_the_whole()
     {
         var comparison = Compare(
