@@ -99,7 +99,7 @@ public class PredictionBenchmarks
 
     private Run RunOf(Piece what)
     {
-        var light = PieceLight.Of(what, optics, 1);
+        var light = PieceLight.Of(what, optics);
         return Run.Of(light, Variation.Likely, PieceGlow.Of(light, _ => ladder));
     }
 

@@ -10,8 +10,7 @@ internal static class GelledLayers
     /// <summary>From the board upwards.</summary>
     /// <param name="piece">What is poured.</param>
     /// <param name="optics">Its materials.</param>
-    /// <param name="absorptionFactor">On the absorption of every pigment's grains.</param>
-    public static IEnumerable<PourLayer> Of(Piece piece, IOptics optics, double absorptionFactor)
+    public static IEnumerable<PourLayer> Of(Piece piece, IOptics optics)
     {
         var batches = piece.IsSettled && piece.HasPigment ? PieceCasting.PlanOf(piece).Layers : [];
         for (int i = 0; i < piece.Layers.Length; i++)
@@ -24,12 +23,7 @@ internal static class GelledLayers
             }
             foreach (var slice in SlicesOf(layer, batches.IsEmpty ? null : batches[i], piece, optics))
             {
-                yield return absorptionFactor == 1 || !slice.HasPigment
-                    ? slice
-                    : slice with
-                    {
-                        Grains = slice.Grains!.WithAbsorptionScaled(absorptionFactor),
-                    };
+                yield return slice;
             }
         }
     }

@@ -76,8 +76,8 @@ internal sealed class PieceLight
 
     public double YieldOf(int cell) => Pour.Stack.Layers[Pour.Cells[cell].Layer].Yield;
 
-    public static PieceLight Of(Piece piece, IOptics optics, double absorptionFactor) =>
-        Of(piece, StackOf(piece, optics, absorptionFactor), withGlow: true);
+    public static PieceLight Of(Piece piece, IOptics optics) =>
+        Of(piece, StackOf(piece, optics), withGlow: true);
 
     /// <summary>The same piece with other layers of light: fewer causes at work.</summary>
     public static PieceLight Of(Piece piece, PourStack stack, bool withGlow) =>
@@ -98,12 +98,8 @@ internal sealed class PieceLight
     }
 
     /// <summary>A piece's layers as light meets them.</summary>
-    public static PourStack StackOf(Piece piece, IOptics optics, double absorptionFactor) =>
-        new(
-            optics.Of(piece.Resin),
-            [.. GelledLayers.Of(piece, optics, absorptionFactor)],
-            piece.Led.PackageHeightMm.Value
-        );
+    public static PourStack StackOf(Piece piece, IOptics optics) =>
+        new(optics.Of(piece.Resin), [.. GelledLayers.Of(piece, optics)], piece.Led.PackageHeightMm.Value);
 
     public static LedBands BandsOf(Piece piece)
     {

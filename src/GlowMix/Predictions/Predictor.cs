@@ -181,7 +181,7 @@ public sealed class Predictor
         RunOf(PieceLight.Of(piece, pour), Variation.Likely, SamplesOf(piece))!;
 
     /// <summary>A piece's layers as light meets them.</summary>
-    internal PourStack StackOf(Piece piece) => PieceLight.StackOf(piece, optics, 1);
+    internal PourStack StackOf(Piece piece) => PieceLight.StackOf(piece, optics);
 
     /// <summary>Works out what a likely run needs of materials, and keeps it: grains and ladders.</summary>
     internal void Prepare(Piece piece)
@@ -226,6 +226,7 @@ public sealed class Predictor
             return [LikelyRun(piece)];
         }
         var samples = SamplesOf(piece);
+        var stack = StackOf(piece);
         var factors = Variation.AbsorptionFactorsOf(piece);
         var smoothings = Variation.Smoothings;
         var runs = new Run?[factors.Count * smoothings.Count];
@@ -236,7 +237,7 @@ public sealed class Predictor
 
         void RunWith(int f)
         {
-            var light = PieceLight.Of(piece, optics, factors[f]);
+            var light = PieceLight.Of(piece, stack.WithPigmentScaled(factors[f]), withGlow: true);
             for (int s = 0; s < smoothings.Count; s++)
             {
                 runs[(f * smoothings.Count) + s] = RunOf(light, new(factors[f], smoothings[s]), samples);

@@ -45,7 +45,7 @@ public class SettledPieceTests
                     Layers = TestRecipe.Clear(0.9) + Glow(depthMm, percent, grainUm) + TestRecipe.Clear(0.5),
                 }
             );
-            var layers = GelledLayers.Of(piece, new OpticsShelf(), 1).ToArray();
+            var layers = GelledLayers.Of(piece, new OpticsShelf()).ToArray();
             double pigmentMm = depthMm * piece.Layers[1].VolumeFraction;
             Assert.Equal(depthMm + 1.4, layers.Sum(l => l.DepthMm), tolerance: 1e-12 * depthMm);
             Assert.Equal(
@@ -62,9 +62,10 @@ public class SettledPieceTests
     {
         var piece = PieceOf(Slow);
         var optics = new OpticsShelf();
-        var settled = GelledLayers.Of(piece, optics, 2).Where(l => l.HasPigment).ToArray();
-        var poured = GelledLayers.Of(piece with { IsSettled = false }, optics, 2).Single();
+        var settled = LayersOf(piece).Where(l => l.HasPigment).ToArray();
+        var poured = LayersOf(piece with { IsSettled = false }).Single();
         Assert.True(settled.Length > 3);
+        IEnumerable<PourLayer> LayersOf(Piece p) => PieceLight.StackOf(p, optics).WithPigmentScaled(2).Layers;
         for (int i = 0; i < 89; i += 8)
         {
             double Sum(Func<PourLayer, double> perMm) =>
@@ -83,8 +84,8 @@ public class SettledPieceTests
     public void Face_up_the_bed_lies_on_the_board_and_face_down_at_the_viewing_face()
     {
         var optics = new OpticsShelf();
-        var up = GelledLayers.Of(PieceOf(Slow), optics, 1).ToArray();
-        var down = GelledLayers.Of(PieceOf(Slow with { Face = "down" }), optics, 1).ToArray();
+        var up = GelledLayers.Of(PieceOf(Slow), optics).ToArray();
+        var down = GelledLayers.Of(PieceOf(Slow with { Face = "down" }), optics).ToArray();
         Assert.Equal(GrainPacking.Crushed.BedFraction, up[0].VolumeFraction, tolerance: 1e-12);
         Assert.False(up[^1].HasPigment);
         Assert.Equal(up.Select(l => l.DepthMm).Reverse(), down.Select(l => l.DepthMm));
@@ -252,7 +253,7 @@ public class SettledPieceTests
             var optics = new OpticsShelf();
             var ladder = TestRecipe.Predictor.LadderOf(piece.Layers[0].Pigment!).Fit!.Ladder!;
             var slices = PieceCasting.PlanOf(piece).Layers[0].Settled()!.FromTheBoardUp(piece.IsFaceUp);
-            var one = GelledLayers.Of(piece, optics, 1).First(l => l.HasPigment);
+            var one = GelledLayers.Of(piece, optics).First(l => l.HasPigment);
             var grains = optics.GrainsOf(piece.Layers[0].Pigment!, piece.Resin, grainUm, 1.5);
             var fine = slices.Select(s =>
                 s.VolumeFraction == 0
@@ -271,11 +272,7 @@ public class SettledPieceTests
                 return PieceGlow.Of(light, _ => ladder).Photopic.LuminanceMcdM2(10);
             }
             double expected = Luminance(fine, 4);
-            Assert.Equal(
-                expected,
-                Luminance(GelledLayers.Of(piece, optics, 1), 1),
-                tolerance: 5e-3 * expected
-            );
+            Assert.Equal(expected, Luminance(GelledLayers.Of(piece, optics), 1), tolerance: 5e-3 * expected);
         }
     }
 

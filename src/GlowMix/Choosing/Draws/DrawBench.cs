@@ -101,7 +101,7 @@ internal sealed class DrawBench
         {
             return null;
         }
-        var light = PieceLight.Of(drawn.Piece, drawn.Optics, 1);
+        var light = PieceLight.Of(drawn.Piece, drawn.Optics);
         var glow = piece.HasPigment ? PieceGlow.Of(light, p => ladders[p]) : null;
         var (figures, raMeaningful) = Predictions.Run.FiguresOf(light, glow);
         return new(
@@ -122,7 +122,7 @@ internal sealed class DrawBench
         {
             return null;
         }
-        var pour = PourOptics.Of(PieceLight.StackOf(drawn.Piece, drawn.Optics, 1));
+        var pour = PourOptics.Of(PieceLight.StackOf(drawn.Piece, drawn.Optics));
         return GlowsAfter(charges, drawn, pour, ladders);
     }
 

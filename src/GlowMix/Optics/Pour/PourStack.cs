@@ -20,6 +20,20 @@ public sealed record PourStack(ResinOptics Resin, IReadOnlyList<PourLayer> Layer
         }
     }
 
+    /// <summary>The same with a factor on the absorption of every pigment's grains, 0 or more.</summary>
+    internal PourStack WithPigmentScaled(double factor) =>
+        factor == 1
+            ? this
+            : this with
+            {
+                Layers =
+                [
+                    .. Layers.Select(l =>
+                        l.HasPigment ? l with { Grains = l.Grains!.WithAbsorptionScaled(factor) } : l
+                    ),
+                ],
+            };
+
     /// <summary>What of it lies over the packages; 0 or less where they stay in air.</summary>
     public double DepthOverPackagesMm => DepthMm - PackageHeightMm;
 }

@@ -22,10 +22,7 @@ internal sealed class FitPours(IOptics optics)
     public PourOptics Of(Piece piece, FitNode node) =>
         pours
             .GetValue(piece, _ => new())
-            .GetOrAdd(
-                node,
-                n => new(() => PourOptics.Of(PieceLight.StackOf(piece, new NodeOptics(this, n), 1)))
-            )
+            .GetOrAdd(node, n => new(() => PourOptics.Of(PieceLight.StackOf(piece, new NodeOptics(this, n)))))
             .Value;
 
     private sealed class NodeOptics(FitPours shelf, FitNode node) : IOptics

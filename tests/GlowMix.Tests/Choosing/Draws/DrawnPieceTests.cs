@@ -141,7 +141,7 @@ public sealed class DrawnPieceTests
                 draft.WeightExponent
             )
             .Ladder!;
-        var light = PieceLight.Of(drawn.Piece, optics, 1);
+        var light = PieceLight.Of(drawn.Piece, optics);
         return Run.FiguresOf(light, PieceGlow.Of(light, _ => ladder)).Figures;
     }
 }
