@@ -34,7 +34,7 @@ public sealed class ChargeProgramme
         {
             Demand.Length(step.AbsorbedPerSMm3.Length, nodeCount, nameof(steps));
         }
-        double minutes = steps.Sum(step => step.Minutes);
+        double minutes = MinutesOf(steps);
         if (start == ChargeStart.SettledDaily && minutes > MinutesPerDay)
         {
             throw new ArgumentException(
@@ -100,6 +100,16 @@ public sealed class ChargeProgramme
         return count;
     }
 
+    private static double MinutesOf(ImmutableArray<ChargeStep> steps)
+    {
+        double minutes = 0;
+        foreach (var step in steps)
+        {
+            minutes += step.Minutes;
+        }
+        return minutes;
+    }
+
     // A day takes each rung at each depth from f to Keep · f + Gain, so the day that repeats starts at the fixed point.
     private TrapProfile StartProfile(TrapLadder ladder)
     {
@@ -107,7 +117,7 @@ public sealed class ChargeProgramme
         {
             return TrapProfile.Empty(NodeCount);
         }
-        double restMinutes = MinutesPerDay - Steps.Sum(step => step.Minutes);
+        double restMinutes = MinutesPerDay - MinutesOf(Steps);
         ChargeStep[] day = [.. Steps, ChargeStep.Dark(Math.Max(0, restMinutes), DarknessTemperatureC)];
         TrapRates[] rates = [.. day.Select(step => ladder.RatesAt(step.TemperatureC))];
         var filled = new double[NodeCount * TrapLadder.RungCount];

@@ -37,7 +37,7 @@ public sealed class MarkingGuide
     private readonly Predictor predictor;
     private readonly Func<Charges, IReadOnlyList<GlowCurve[]>>? drawn;
     private readonly CancellationToken stop;
-    private readonly Dictionary<(Lamp Lamp, double Lx, double Minutes), GlowBand> glows = [];
+    private readonly Dictionary<LampCharge, GlowBand> glows = [];
     private readonly List<Problem> problems = [];
 
     private MarkingGuide(
@@ -176,10 +176,11 @@ public sealed class MarkingGuide
         {
             return (null, true, null);
         }
-        if (!glows.TryGetValue((lamp, lx, minutes), out var glow))
+        var test = new LampCharge(lamp, lx, minutes);
+        if (!glows.TryGetValue(test, out var glow))
         {
-            glow = BandsOf([p => Charged(p, lamp, lx, minutes, TestTemperatureC, TestTemperatureC)])[0];
-            glows[(lamp, lx, minutes)] = glow;
+            glow = BandsOf([p => Tested(p, test)])[0];
+            glows[test] = glow;
         }
         return (glow, true, null);
     }
@@ -191,26 +192,10 @@ public sealed class MarkingGuide
         {
             return null;
         }
-        (Lamp Lamp, double Lx, double Minutes)[] charges =
-        [
-            .. criteria
-                .Select(c => c.Charge)
-                .Select(c =>
-                    (
-                        Lamp: c.Lamp.Value is { } name ? predictor.Shelf.Lamp(name).Material : null,
-                        Lx: c.IlluminanceLx.Value,
-                        Minutes: c.Minutes.Value
-                    )
-                )
-                .Where(c => c is { Lamp.TakesIlluminance: true, Lx: not null, Minutes: not null })
-                .Select(c => (c.Lamp!, c.Lx!.Value, c.Minutes!.Value))
-                .Distinct(),
-        ];
+        LampCharge[] charges = [.. criteria.Select(c => ChargeOf(c.Charge)).OfType<LampCharge>().Distinct()];
         var bands = BandsOf([
             p => p,
-            .. charges.Select<(Lamp Lamp, double Lx, double Minutes), Func<Piece, Piece>>(c =>
-                p => Charged(p, c.Lamp, c.Lx, c.Minutes, TestTemperatureC, TestTemperatureC)
-            ),
+            .. charges.Select<LampCharge, Func<Piece, Piece>>(c => p => Tested(p, c)),
         ]);
         for (int i = 0; i < charges.Length; i++)
         {
@@ -218,6 +203,14 @@ public sealed class MarkingGuide
         }
         return bands[0];
     }
+
+    /// <summary>Null where it is not known in all, or its lamp is not told by lux.</summary>
+    private LampCharge? ChargeOf(CriterionCharge charge) =>
+        charge.Lamp.Value is { } name
+        && predictor.Shelf.Lamp(name).Material is { TakesIlluminance: true } lamp
+        && charge is { IlluminanceLx.Value: { } lx, Minutes.Value: { } minutes }
+            ? new(lamp, lx, minutes)
+            : null;
 
     private IReadOnlyList<GlowBand> BandsOf(IReadOnlyList<Func<Piece, Piece>> charges)
     {
@@ -232,8 +225,11 @@ public sealed class MarkingGuide
                 ),
             ];
         }
-        return [.. charges.Select(c => new GlowBand(predictor.RunsOf(c(piece))))];
+        return [.. predictor.RunsOf([.. charges.Select(c => c(piece))]).Select(runs => new GlowBand(runs))];
     }
+
+    private static Piece Tested(Piece piece, LampCharge test) =>
+        Charged(piece, test.Lamp, test.Lx, test.Minutes, TestTemperatureC, TestTemperatureC);
 
     private static Piece Charged(
         Piece piece,
@@ -297,4 +293,6 @@ public sealed class MarkingGuide
             LastLightMinutes = last.Minutes,
         };
     }
+
+    private sealed record LampCharge(Lamp Lamp, double Lx, double Minutes);
 }

@@ -219,28 +219,40 @@ public sealed class Predictor
     }
 
     /// <summary>The likely run and, with pigment, those that bound its doubt.</summary>
-    internal Run[] RunsOf(Piece piece)
+    internal Run[] RunsOf(Piece piece) => RunsOf([piece])[0];
+
+    /// <summary>The same of pieces that are charged differently and are alike otherwise: their pour is solved once.</summary>
+    internal Run[][] RunsOf(IReadOnlyList<Piece> pieces)
     {
-        if (!piece.HasPigment)
+        var first = pieces[0];
+        if (!first.HasPigment)
         {
-            return [LikelyRun(piece)];
+            return [.. pieces.Select(p => new[] { LikelyRun(p) })];
         }
-        var samples = SamplesOf(piece);
-        var stack = StackOf(piece);
-        var factors = Variation.AbsorptionFactorsOf(piece);
+        var samples = SamplesOf(first);
+        var stack = StackOf(first);
+        var factors = Variation.AbsorptionFactorsOf(first);
         var smoothings = Variation.Smoothings;
-        var runs = new Run?[factors.Count * smoothings.Count];
+        Run?[][] runs = [.. pieces.Select(_ => new Run?[factors.Count * smoothings.Count])];
         // One by itself: threads that meet the same code for the first time get into each other's way.
         RunWith(0);
         Parallel.For(1, factors.Count, RunWith);
-        return [.. runs.OfType<Run>()];
+        return [.. runs.Select(of => of.OfType<Run>().ToArray())];
 
         void RunWith(int f)
         {
-            var light = PieceLight.Of(piece, stack.WithPigmentScaled(factors[f]), withGlow: true);
-            for (int s = 0; s < smoothings.Count; s++)
+            var pour = PourOptics.Of(stack.WithPigmentScaled(factors[f]));
+            for (int p = 0; p < pieces.Count; p++)
             {
-                runs[(f * smoothings.Count) + s] = RunOf(light, new(factors[f], smoothings[s]), samples);
+                var light = PieceLight.Of(pieces[p], pour);
+                for (int s = 0; s < smoothings.Count; s++)
+                {
+                    runs[p][(f * smoothings.Count) + s] = RunOf(
+                        light,
+                        new(factors[f], smoothings[s]),
+                        samples
+                    );
+                }
             }
         }
     }
