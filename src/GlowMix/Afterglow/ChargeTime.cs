@@ -37,15 +37,12 @@ public static class ChargeTime
     {
         ArgumentNullException.ThrowIfNull(pigments);
         double endless = 0;
-        var missing = new List<ChargePart>();
-        foreach (var (traps, weights) in pigments)
+        var missing = new ChargePart[pigments.Length][];
+        for (int i = 0; i < missing.Length; i++)
         {
-            var (settled, parts) = traps.Approach(weights, GlowMinutes);
+            (double settled, missing[i]) = pigments[i]
+                .Traps.Approach(pigments[i].McdM2PerPhotonPerSMm3, GlowMinutes);
             endless += settled;
-            foreach (var part in parts)
-            {
-                missing.Add(part);
-            }
         }
         double shareLeft = 1 - (wantedOfEndless(endless) / endless);
         if (!(endless > 0 && shareLeft > 0))
@@ -55,9 +52,12 @@ public static class ChargeTime
         double Short(double seconds)
         {
             double sum = 0;
-            foreach (var part in missing)
+            foreach (var ofPigment in missing)
             {
-                sum += part.MissingMcdM2 * Math.Exp(-part.TurnoverPerS * seconds);
+                foreach (var part in ofPigment)
+                {
+                    sum += part.MissingMcdM2 * Math.Exp(-part.TurnoverPerS * seconds);
+                }
             }
             return (sum / endless) - shareLeft;
         }

@@ -183,14 +183,20 @@ internal static class RecipeDifferences
 
     private static int PlaceOf(string path)
     {
-        string section = path.Split('.')[0];
+        var section = SectionOf(path);
         for (int i = 0; i < RecipeKeys.All.Length; i++)
         {
-            if (RecipeKeys.All[i].Path.Split('.')[0] == section)
+            if (SectionOf(RecipeKeys.All[i].Path).SequenceEqual(section))
             {
                 return i;
             }
         }
         return RecipeKeys.All.Length;
+    }
+
+    private static ReadOnlySpan<char> SectionOf(string path)
+    {
+        int end = path.IndexOf('.', StringComparison.Ordinal);
+        return end < 0 ? path : path.AsSpan(0, end);
     }
 }
