@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using GlowMix.Recipes;
+using GlowMix.Spectra;
 
 namespace GlowMix.Afterglow;
 
@@ -34,7 +35,7 @@ public sealed class ChargeProgramme
         {
             Demand.Length(step.AbsorbedPerSMm3.Length, nodeCount, nameof(steps));
         }
-        double minutes = MinutesOf(steps);
+        double minutes = Total.Of(steps.AsSpan(), step => step.Minutes);
         if (start == ChargeStart.SettledDaily && minutes > MinutesPerDay)
         {
             throw new ArgumentException(
@@ -100,16 +101,6 @@ public sealed class ChargeProgramme
         return count;
     }
 
-    private static double MinutesOf(ImmutableArray<ChargeStep> steps)
-    {
-        double minutes = 0;
-        foreach (var step in steps)
-        {
-            minutes += step.Minutes;
-        }
-        return minutes;
-    }
-
     // A day takes each rung at each depth from f to Keep · f + Gain, so the day that repeats starts at the fixed point.
     private TrapProfile StartProfile(TrapLadder ladder)
     {
@@ -117,7 +108,7 @@ public sealed class ChargeProgramme
         {
             return TrapProfile.Empty(NodeCount);
         }
-        double restMinutes = MinutesPerDay - MinutesOf(Steps);
+        double restMinutes = MinutesPerDay - Total.Of(Steps.AsSpan(), step => step.Minutes);
         ChargeStep[] day = [.. Steps, ChargeStep.Dark(Math.Max(0, restMinutes), DarknessTemperatureC)];
         TrapRates[] rates = [.. day.Select(step => ladder.RatesAt(step.TemperatureC))];
         var filled = new double[NodeCount * TrapLadder.RungCount];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GlowMix.Afterglow;
+using GlowMix.Spectra;
 
 namespace GlowMix.Casting;
 
@@ -39,13 +40,8 @@ public sealed class SettledProfile
     /// <summary>With neighbours joined that hardly differ: where that moves the grains, on average, by less than 0.1 % of the depth.</summary>
     public SettledProfile Coarsened()
     {
-        double depthMm = 0;
-        double pigmentMm = 0;
-        foreach (var slice in FromTheBedUp)
-        {
-            depthMm += slice.ThicknessMm;
-            pigmentMm += slice.VolumeFraction * slice.ThicknessMm;
-        }
+        double depthMm = Total.Of(FromTheBedUp.AsSpan(), slice => slice.ThicknessMm);
+        double pigmentMm = Total.Of(FromTheBedUp.AsSpan(), slice => slice.VolumeFraction * slice.ThicknessMm);
         double most = LeastShiftOfDepth * depthMm * Math.Min(pigmentMm, MuchPigmentMm);
         var slices = FromTheBedUp.ToList();
         while (slices.Count > 1)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GlowMix.Spectra;
 
 namespace GlowMix.Casting;
 
@@ -8,18 +9,7 @@ namespace GlowMix.Casting;
 public sealed record SettledSublayer(double ThicknessMm, ImmutableArray<double> ClassFractions)
 {
     /// <summary>Volume fraction of all grains.</summary>
-    public double VolumeFraction
-    {
-        get
-        {
-            double all = 0;
-            foreach (double fraction in ClassFractions)
-            {
-                all += fraction;
-            }
-            return all;
-        }
-    }
+    public double VolumeFraction => Total.Of(ClassFractions.AsSpan());
 
     /// <summary>Share of the slice's pigment in each class, finest first; empty where there is none.</summary>
     public ImmutableArray<double> ClassShares

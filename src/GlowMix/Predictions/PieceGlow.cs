@@ -43,12 +43,7 @@ internal sealed class PieceGlow
             foreach (var p in pigments)
             {
                 double[] pigmentMm = Array.ConvertAll(p.Cells, light.PigmentMm);
-                double mm = 0;
-                foreach (double ofCell in pigmentMm)
-                {
-                    mm += ofCell;
-                }
-                double traps = mm * p.Ladder.CapacityPerMm3;
+                double traps = Total.Of(pigmentMm) * p.Ladder.CapacityPerMm3;
                 filled += traps * p.Traps.CapacityFilledPercent(pigmentMm);
                 all += traps;
             }
